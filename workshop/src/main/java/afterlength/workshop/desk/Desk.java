@@ -1,0 +1,65 @@
+package afterlength.workshop.desk;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
+import io.javalin.http.staticfiles.Location;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The server behind the pages. It listens on this machine only; what else keeps strangers out stands in {@link Doorkeeper}.
+ */
+public final class Desk implements AutoCloseable {
+    /** The address of this machine itself; no other machine reaches it. */
+    public static final String THIS_MACHINE = "127.0.0.1";
+
+    /** One photograph; larger uploads are refused before they are read. */
+    static final long LARGEST_FILE_MB = 60;
+
+    /** All files of one upload together. */
+    static final long LARGEST_UPLOAD_MB = 300;
+
+    private final Javalin server;
+
+    private Desk(Javalin server) {
+        this.server = server;
+    }
+
+    /**
+     * Opens the server with the pages of these rooms.
+     *
+     * @param port the port to listen on, 0 for any free one
+     * @throws io.javalin.util.JavalinBindException when the port is taken
+     */
+    public static Desk open(int port, List<Room> rooms) {
+        Javalin server = Javalin.create(config -> configure(config, rooms));
+        server.start(THIS_MACHINE, port);
+        return new Desk(server);
+    }
+
+    private static void configure(JavalinConfig config, List<Room> rooms) {
+        config.startup.showJavalinBanner = false;
+        config.http.maxRequestSize = 1_000_000;
+        config.jetty.multipartConfig.maxFileSize(LARGEST_FILE_MB, SizeUnit.MB);
+        config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_UPLOAD_MB, SizeUnit.MB);
+        config.staticFiles.add(files -> {
+            files.hostedPath = "/files";
+            files.directory = "/afterlength/workshop/desk/files";
+            files.location = Location.CLASSPATH;
+            files.headers = Map.of("Cache-Control", "max-age=3600");
+        });
+        Doorkeeper.stand(config.routes);
+        Refusals.answer(config.routes);
+        rooms.forEach(room -> room.open(config.routes));
+    }
+
+    public String address() {
+        return "http://" + THIS_MACHINE + ":" + server.port() + "/";
+    }
+
+    @Override
+    public void close() {
+        server.stop();
+    }
+}
