@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
  * Draws as SVG with one user unit to the millimetre, y turned downwards. Numbers are rounded to the micrometre.
  *
  * <p>For the screen each mark carries the class of its ink ({@code class="accent"}) and takes the current colour, so a style
- * sheet decides light or dark and no inline style is needed. For a cutter every mark has its colour in itself.
+ * sheet decides light or dark and no inline style is needed. For paper, or a cutter, every mark has its colour in itself.
  */
 public final class SvgPen {
     /** Keeps half the broadest line inside the picture. */
@@ -28,7 +28,7 @@ public final class SvgPen {
         return draw(drawing, true);
     }
 
-    public static String forCutter(Drawing drawing) {
+    public static String forPaper(Drawing drawing) {
         return draw(drawing, false);
     }
 
