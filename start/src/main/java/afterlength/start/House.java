@@ -12,6 +12,10 @@ import afterlength.workshop.instrument.VisitStore;
 import afterlength.workshop.ledger.Ledger;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
+import afterlength.workshop.setup.SetupChapter;
+import afterlength.workshop.setup.SetupPages;
+import afterlength.workshop.setup.SetupStart;
+import afterlength.workshop.setup.SetupStore;
 import java.time.Clock;
 import java.util.List;
 
@@ -21,6 +25,7 @@ final class House {
     final OwnerStore owners;
     final InstrumentStore instruments;
     final VisitStore visits;
+    final SetupStore setups;
     private final Clock clock;
 
     private House(Ledger ledger, Clock clock) {
@@ -29,6 +34,7 @@ final class House {
         owners = new OwnerStore(ledger);
         instruments = new InstrumentStore(ledger);
         visits = new VisitStore(ledger);
+        setups = new SetupStore(ledger);
     }
 
     static House of(ShopFolder folder, Clock clock) {
@@ -37,10 +43,18 @@ final class House {
 
     Desk openDesk(int port) {
         Frames frames = new Frames(settings);
-        List<Chapter> chapters = List.of();
+        List<Chapter> chapters = List.of(new SetupChapter(setups));
         List<Room> rooms = List.of(
                 new InstrumentPages(frames, owners, instruments, visits, chapters),
-                new ReceivePages(frames, settings, owners, instruments, visits, clock));
+                new ReceivePages(frames, settings, owners, instruments, visits, clock),
+                new SetupPages(
+                        frames,
+                        instruments,
+                        visits,
+                        setups,
+                        new SetupStart(setups, instruments, settings),
+                        (visit, moment) -> new byte[0],
+                        clock));
         return Desk.open(port, rooms);
     }
 }

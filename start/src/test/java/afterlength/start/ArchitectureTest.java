@@ -56,13 +56,16 @@ class ArchitectureTest {
         Set<String> wrong = new TreeSet<>();
         for (JavaClass each : ALL) {
             String from = roomOf(each);
-            assertThat(ARROWS).as("package of " + each.getName() + " stands in the table").containsKey(from);
+            assertThat(ARROWS)
+                    .as("package of " + each.getName() + " stands in the table")
+                    .containsKey(from);
             each.getDirectDependenciesFromSelf().stream()
                     .map(Dependency::getTargetClass)
                     .map(JavaClass::getBaseComponentType)
                     .filter(target -> target.getName().startsWith(ROOT))
                     .filter(target -> !allowed(from, roomOf(target)))
-                    .forEach(target -> wrong.add(from + " → " + roomOf(target) + ": " + each.getName() + " names " + target.getName()));
+                    .forEach(target -> wrong.add(
+                            from + " → " + roomOf(target) + ": " + each.getName() + " names " + target.getName()));
         }
         assertThat(wrong).isEmpty();
     }
@@ -74,7 +77,8 @@ class ArchitectureTest {
 
     @Test
     void craftNamesNobodyButItsTwoLibraries() {
-        List<String> known = List.of("afterlength.craft", "java.", "org.locationtech.jts", "org.hipparchus", "org.jspecify");
+        List<String> known =
+                List.of("afterlength.craft", "java.", "org.locationtech.jts", "org.hipparchus", "org.jspecify");
         Set<String> foreign = ALL.stream()
                 .filter(each -> each.getPackageName().startsWith("afterlength.craft"))
                 .flatMap(each -> each.getDirectDependenciesFromSelf().stream())
@@ -88,7 +92,8 @@ class ArchitectureTest {
 
     @Test
     void craftAsksNeitherClockNorFile() {
-        List<String> impure = List.of("java.io.", "java.nio.file", "java.sql", "java.net", "java.time.Clock", "java.util.Random");
+        List<String> impure =
+                List.of("java.io.", "java.nio.file", "java.sql", "java.net", "java.time.Clock", "java.util.Random");
         Set<String> asked = ALL.stream()
                 .filter(each -> each.getPackageName().startsWith("afterlength.craft"))
                 .flatMap(each -> each.getDirectDependenciesFromSelf().stream())
@@ -119,7 +124,8 @@ class ArchitectureTest {
 
     private static boolean allowed(String from, String to) {
         return from.equals(to)
-                || ARROWS.getOrDefault(from, Set.of()).stream().anyMatch(name -> to.equals(name) || to.startsWith(name + "."));
+                || ARROWS.getOrDefault(from, Set.of()).stream()
+                        .anyMatch(name -> to.equals(name) || to.startsWith(name + "."));
     }
 
     private static String roomOf(JavaClass each) {

@@ -44,7 +44,9 @@ class SourcesTest {
 
     private static boolean isOurs(Path file) {
         String name = file.toString();
-        return name.contains("/src/") && !name.contains("/target/") && name.matches(".*\\.(java|jte|csv|sql|properties)");
+        return name.contains("/src/")
+                && !name.contains("/target/")
+                && name.matches(".*\\.(java|jte|csv|sql|properties)");
     }
 
     private static Set<String> matches(Pattern pattern, String text) {

@@ -17,8 +17,12 @@ final class Refusals {
 
     static void answer(RoutesConfig routes) {
         routes.exception(NotHere.class, (missing, context) -> page(context, 404, missing.getMessage()));
-        routes.exception(NotFoundResponse.class, (none, context) -> page(context, 404, "There is no page at " + context.path() + "."));
-        routes.exception(HttpResponseException.class, (refused, context) -> page(context, refused.getStatus(), String.valueOf(refused.getMessage())));
+        routes.exception(
+                NotFoundResponse.class,
+                (none, context) -> page(context, 404, "There is no page at " + context.path() + "."));
+        routes.exception(
+                HttpResponseException.class,
+                (refused, context) -> page(context, refused.getStatus(), String.valueOf(refused.getMessage())));
         routes.exception(Exception.class, (fault, context) -> ownFault(context, fault));
     }
 
