@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -72,6 +73,12 @@ public final class DocumentReader {
     public Optional<DocumentValue> find(String key) {
         asked.add(key);
         return fields.containsKey(key) ? Optional.of(get(key)) : Optional.empty();
+    }
+
+    /** Whether at least one of these keys is there; all of them may be left out. */
+    public boolean hasAny(String... keys) {
+        asked.addAll(List.of(keys));
+        return Stream.of(keys).anyMatch(fields::containsKey);
     }
 
     /** Notes a problem that the reader cannot see by itself; {@code at} is relative to this object, such as {@code /cut}. */

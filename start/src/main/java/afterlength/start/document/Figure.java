@@ -21,9 +21,22 @@ public final class Figure {
         return rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
     }
 
+    /** A measure inside a sentence, to the hundredth, as the bench reads it. */
+    public static String spoken(double value) {
+        return BigDecimal.valueOf(value)
+                .setScale(2, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
     /** A bound inside a sentence. */
     static String bound(double value) {
         return rounded(value).toPlainString();
+    }
+
+    /** A value for a problem, as short as it was typed: 42, not 42.0. */
+    static Number inProblem(double value) {
+        return Math.abs(value) < LONGEST_PLAIN ? new BigDecimal(given(value)) : value;
     }
 
     /** A value inside a sentence, exactly as it was given; whatever it is. */

@@ -32,6 +32,8 @@ final class Given {
             return "a list of " + list.size();
         } else if (value instanceof Map<?, ?> object && isLong(object)) {
             return "an object with keys: " + object.size();
+        } else if (value instanceof Double number) {
+            return Figure.inProblem(number);
         }
         return value;
     }

@@ -20,8 +20,10 @@ final class JsonText {
             .build()
             .writer()
             .with(new DefaultPrettyPrinter()
-                    .withSeparators(
-                            Separators.createDefaultInstance().withObjectNameValueSpacing(Separators.Spacing.AFTER))
+                    .withSeparators(Separators.createDefaultInstance()
+                            .withObjectNameValueSpacing(Separators.Spacing.AFTER)
+                            .withArrayEmptySeparator("")
+                            .withObjectEmptySeparator(""))
                     .withObjectIndenter(LINES)
                     .withArrayIndenter(LINES));
 

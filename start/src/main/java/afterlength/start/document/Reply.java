@@ -32,7 +32,7 @@ public sealed interface Reply {
         private static Map<String, @Nullable Object> fields(Problem problem) {
             Map<String, @Nullable Object> fields = new LinkedHashMap<>();
             fields.put("at", problem.at());
-            fields.put("value", problem.value());
+            fields.put("value", Given.inProblem(problem.value()));
             fields.put("message", problem.message());
             return fields;
         }

@@ -17,10 +17,7 @@ record Plate(Length width, Wood wood, Cut cut) {
     private static final double WIDEST_MM = 2000;
 
     static Optional<Plate> find(DocumentReader document) {
-        boolean none = List.of("width_mm", "species", "cut").stream()
-                .map(document::find)
-                .allMatch(Optional::isEmpty);
-        if (none) {
+        if (!document.hasAny("width_mm", "species", "cut")) {
             return Optional.empty();
         }
         double width_mm = document.get("width_mm").asNumber(Range.positive(WIDEST_MM, "mm"));

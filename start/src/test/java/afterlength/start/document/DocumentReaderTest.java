@@ -136,6 +136,19 @@ class DocumentReaderTest {
         assertThat(read("{\"a\": 1e" + "9".repeat(500) + "}").problems()).isNotEmpty();
     }
 
+    @Test
+    void underARefusedPlaceNothingFurtherIsRefused() {
+        DocumentReader document = read("{\"a\": 1, \"ab\": 2}");
+        document.get("a").asObject();
+        document.get("ab").asNumber(Range.any(""));
+        document.refuse("/a/b", Double.NaN, "not heard");
+        document.refuse("/ab", 2, "heard");
+        assertThat(document.problems())
+                .containsExactly(
+                        problem("/a", 1, "a is the number 1; an object in braces is wanted."),
+                        problem("/ab", 2, "heard"));
+    }
+
     private static void assertRefused(String text, @Nullable Object value, String message) {
         assertThat(read(text).problems()).containsExactly(problem("", value, message));
     }

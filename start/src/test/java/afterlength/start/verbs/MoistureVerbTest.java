@@ -3,12 +3,8 @@ package afterlength.start.verbs;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import afterlength.craft.wood.Wood;
-import afterlength.start.document.DocumentReader;
-import afterlength.start.document.Reply;
-import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 class MoistureVerbTest {
     private static final String AIR = "\"temperature_C\":20,\"relative_humidity_pct\":40";
@@ -16,7 +12,7 @@ class MoistureVerbTest {
 
     @Test
     void airAloneGivesTheMoistureAndItsUncertainty() {
-        JsonNode answer = answer("{" + AIR + "}");
+        JsonNode answer = Asked.answer(new MoistureVerb(), "{" + AIR + "}");
         assertThat(answer.get("emc_pct").asDouble()).isEqualTo(7.7224);
         assertThat(answer.get("emc_uncertainty_pct").asDouble()).isEqualTo(0.5);
         assertThat(answer.propertyNames()).containsExactly("emc_pct", "emc_uncertainty_pct", "caveats");
@@ -24,14 +20,15 @@ class MoistureVerbTest {
 
     @Test
     void theAirBeforeGivesTheChange() {
-        JsonNode answer = answer("{" + AIR + FROM + "}");
+        JsonNode answer = Asked.answer(new MoistureVerb(), "{" + AIR + FROM + "}");
         assertThat(answer.get("change_pct").asDouble()).isEqualTo(-3.2774);
         assertThat(answer.has("width_change_mm")).isFalse();
     }
 
     @Test
     void aPlateGivesTheBandOfItsWidth() {
-        JsonNode band = answer(
+        JsonNode band = Asked.answer(
+                        new MoistureVerb(),
                         "{" + AIR + FROM + ",\"width_mm\":208,\"species\":\"norway spruce\",\"cut\":\"quarter\"}")
                 .get("width_change_mm");
         assertThat(band.get("low").asDouble()).isEqualTo(-0.4772);
@@ -41,36 +38,22 @@ class MoistureVerbTest {
 
     @Test
     void aPlateWithoutAChangeIsNotPassedOverInSilence() {
-        JsonNode answer = answer("{" + AIR + ",\"width_mm\":208,\"species\":\"Sitka spruce\",\"cut\":\"slab\"}");
+        JsonNode answer = Asked.answer(
+                new MoistureVerb(), "{" + AIR + ",\"width_mm\":208,\"species\":\"Sitka spruce\",\"cut\":\"slab\"}");
         assertThat(answer.get("caveats").toString())
                 .contains("Without \\\"from\\\", the air before, there is no change of width.");
     }
 
     @Test
     void theThreeKeysOfAPlateBelongTogether() {
-        JsonNode problems = reply("{" + AIR + FROM + ",\"width_mm\":208,\"species\":\"pine\"}")
-                .get("problems");
-        assertThat(problems.size()).isEqualTo(2);
-        assertThat(problems.get(0).get("at").asString()).isEqualTo("/species");
-        assertThat(problems.get(0).get("message").asString())
-                .isEqualTo("species is the text \"pine\"; give one of: " + String.join(", ", Wood.listSpecies()) + ".");
-        assertThat(problems.get(1).get("message").asString())
-                .isEqualTo("cut is missing. Add the key \"cut\" and its value.");
+        assertThat(Asked.messages(new MoistureVerb(), "{" + AIR + FROM + ",\"width_mm\":208,\"species\":\"pine\"}"))
+                .containsExactly(
+                        "species is the text \"pine\"; give one of: " + String.join(", ", Wood.listSpecies()) + ".",
+                        "cut is missing. Add the key \"cut\" and its value.");
     }
 
     @Test
     void theHelpNamesEveryWood() {
         assertThat(new MoistureVerb().keys()).contains(Wood.listSpecies());
-    }
-
-    private static JsonNode answer(String question) {
-        JsonNode answer = reply(question);
-        assertThat(answer.has("problems")).as(answer.toString()).isFalse();
-        return answer;
-    }
-
-    private static JsonNode reply(String question) {
-        Reply reply = new MoistureVerb().answer(DocumentReader.of(question.getBytes(StandardCharsets.UTF_8)));
-        return JsonMapper.shared().readTree(reply.json());
     }
 }
