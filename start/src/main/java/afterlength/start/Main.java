@@ -1,16 +1,16 @@
 package afterlength.start;
 
-import afterlength.workshop.ledger.ShopFolder;
-import java.nio.file.Path;
-import java.time.Clock;
-import java.time.ZoneId;
+import afterlength.start.verbs.Verb;
+import java.util.List;
+import java.util.Map;
 
-/** Starts the program. */
+/** Where the program begins: all wiring is visible here. */
 public final class Main {
     private Main() {}
 
     public static void main(String[] arguments) {
-        House house = House.of(ShopFolder.open(Path.of(arguments[0])), Clock.system(ZoneId.systemDefault()));
-        System.out.println("The shop is open at " + house.openDesk(4711).address());
+        Console console = new Console(System.in, System.out, System.err);
+        CommandLine commandLine = new CommandLine(Verb.all(), Map.of(), new NoShopYet());
+        System.exit(commandLine.run(List.of(arguments), console));
     }
 }
