@@ -13,6 +13,7 @@ import afterlength.workshop.paper.Lettering;
 import afterlength.workshop.paper.Point;
 import afterlength.workshop.paper.Sketch;
 import afterlength.workshop.paper.Stroke;
+import afterlength.workshop.paper.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -61,10 +62,10 @@ public final class BridgeDrawing {
 
     private Drawing elevation(@Nullable Length footSpan) {
         band();
+        centreLine();
         stringLines();
         board();
         belly();
-        centreLine();
         crown();
         shape.strings().forEach(this::label);
         projection();
@@ -104,7 +105,8 @@ public final class BridgeDrawing {
                     new Point(y_mm, string.woodHeight().mm()),
                     thin);
             String place = Figures.tenths(Math.abs(y_mm));
-            small(place, new Point(y_mm, -below_mm - look.small_mm()), Anchor.MIDDLE, Ink.FAINT);
+            Point under = new Point(y_mm, -below_mm - look.small_mm());
+            sketch.wordsOnPaper(new Words(place, under, look.small_mm(), Anchor.MIDDLE, 0, Face.SANS, Ink.FAINT));
         }
     }
 

@@ -50,7 +50,7 @@ public final class BridgeWords {
     private static String outside(Caveat.OutsideCommonRange caveat) {
         boolean angle = caveat.quantity() == SetupQuantity.STRING_ANGLE;
         String unit = angle ? "°" : " mm";
-        return capital(words(caveat.quantity())) + " of " + Figures.tenths(caveat.value()) + unit + " is outside "
+        return "The " + words(caveat.quantity()) + " of " + Figures.tenths(caveat.value()) + unit + " is outside "
                 + common(caveat.range(), unit) + "; look at it twice.";
     }
 
@@ -68,10 +68,6 @@ public final class BridgeWords {
 
     private static String common(CommonRange range, String unit) {
         return "what is common (" + Figures.tenths(range.low()) + " to " + Figures.tenths(range.high()) + unit + ")";
-    }
-
-    private static String capital(String words) {
-        return "The " + words;
     }
 
     static String words(SetupQuantity quantity) {
@@ -96,7 +92,7 @@ public final class BridgeWords {
             case STRING_TYPE -> "kind of strings";
             case BRIDGE_WARPED_OR_LEANING -> "bridge warped or leaning";
             case NUT_HEIGHT -> "nut height";
-            case BOARD_SCOOP_RUTS_OR_WARP -> "board: scoop, ruts, warp";
+            case BOARD_SCOOP_RUTS_OR_WARP -> "scoop, ruts or warp of the board";
             case NECK_DROP -> "neck dropped";
             case ARCH_RISEN_OR_SUNK -> "arch risen or sunk";
             case OPEN_SEAMS -> "open seams";
