@@ -14,6 +14,11 @@ public final class SetupWords {
         return "Cut the bridge " + Figures.mm(shape.centreHeight().mm(), 1) + " high on the centre line";
     }
 
+    /** The same for a bridge that stands. */
+    public static String asCut(BridgeShape shape) {
+        return "The bridge was drawn " + Figures.mm(shape.centreHeight().mm(), 1) + " high on the centre line,";
+    }
+
     public static String plusMinus(BridgeShape shape) {
         return "± " + Figures.mm(shape.heightPlusMinus().mm(), 1);
     }
