@@ -28,15 +28,15 @@ public final class BowChecks {
     }
 
     private void bow() {
-        distance("/bow/distance_mm", place.distance_mm(), shape, problems);
+        distance("/bow/distance_mm", place.distance_mm(), shape.inputs(), problems);
         force("/bow/force_N", place.force_N(), problems);
         if (place.force_N() > 0) {
-            tensions(shape, problems);
+            tensions(shape.inputs(), problems);
         }
     }
 
-    static void distance(String at, double distance_mm, BridgeShape shape, ProblemList problems) {
-        double speaking_mm = shape.inputs().speakingLength_mm();
+    static void distance(String at, double distance_mm, BridgeInputs inputs, ProblemList problems) {
+        double speaking_mm = inputs.speakingLength_mm();
         if (!(distance_mm > 0 && distance_mm < speaking_mm)) {
             problems.add(
                     at,
@@ -56,13 +56,10 @@ public final class BowChecks {
                 "About 0.3 to 1.5 N is usual on a violin; 0 looks at the strings" + " without pressing them.");
     }
 
-    static void tensions(BridgeShape shape, ProblemList problems) {
-        List<FittedString> strings = shape.inputs().strings();
+    static void tensions(BridgeInputs inputs, ProblemList problems) {
+        List<FittedString> strings = inputs.strings();
         for (int i = 0; i < strings.size(); i++) {
-            if (strings.get(i)
-                    .pull()
-                    .findTension_N(shape.inputs().speakingLength_mm())
-                    .isEmpty()) {
+            if (inputs.findTension_N(i).isEmpty()) {
                 problems.add(
                         "/strings/" + i + "/tension_N",
                         null,
