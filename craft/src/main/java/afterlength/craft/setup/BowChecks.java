@@ -3,7 +3,6 @@ package afterlength.craft.setup;
 import afterlength.craft.units.Problem;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 
 /** What makes playing at this place impossible, all at once. */
 public final class BowChecks {
@@ -23,7 +22,7 @@ public final class BowChecks {
         checks.bow();
         place.stoppedAt_mm().entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
-                .forEach(stop -> checks.stop(stop.getKey(), stop.getValue()));
+                .forEach(stop -> new BowStopChecks(shape, place, checks.problems).look(stop.getKey(), stop.getValue()));
         return checks.problems.list();
     }
 
@@ -66,50 +65,6 @@ public final class BowChecks {
                         "The tension of string " + strings.get(i).name()
                                 + " is not known; a pressing bow needs it. Give the tension, or a bow force of 0 N.");
             }
-        }
-    }
-
-    private void stop(String name, double stopped_mm) {
-        String at = "/stopped_at_mm/" + name.replace("~", "~0").replace("/", "~1");
-        List<FittedString> strings = shape.inputs().strings();
-        int string = IntStream.range(0, strings.size())
-                .filter(i -> strings.get(i).name().equals(name))
-                .findFirst()
-                .orElse(-1);
-        if (string < 0) {
-            problems.add(
-                    at,
-                    stopped_mm,
-                    "No string is named " + name + "; a stopped string must be one of "
-                            + String.join(
-                                    ", ",
-                                    strings.stream().map(FittedString::name).toList()) + ". Use its name.");
-            return;
-        }
-        double speaking_mm = shape.inputs().speakingLength_mm();
-        double boardEnd_mm = speaking_mm - shape.inputs().board().length_mm();
-        if (!(stopped_mm >= boardEnd_mm && stopped_mm < speaking_mm)) {
-            problems.add(
-                    at,
-                    stopped_mm,
-                    "String " + name + " is stopped " + PlainNumber.of(stopped_mm, "mm")
-                            + " from the bridge; it must be at least " + PlainNumber.of(boardEnd_mm, "mm")
-                            + ", where the board ends, and less than the speaking length of "
-                            + PlainNumber.of(speaking_mm, "mm") + ". Measure from the bridge to the finger.");
-        } else if (place.distance_mm() >= stopped_mm) {
-            problems.add(
-                    at,
-                    stopped_mm,
-                    "String " + name + " is stopped " + PlainNumber.of(stopped_mm, "mm")
-                            + " from the bridge; it must be more than " + PlainNumber.of(place.distance_mm(), "mm")
-                            + ", for the bow plays between finger and bridge. Move the bow or the finger.");
-        } else if (!StringRun.of(shape, string).hasBoardUnder(speaking_mm - stopped_mm)) {
-            problems.add(
-                    at,
-                    stopped_mm,
-                    "String " + name + " is stopped " + PlainNumber.of(stopped_mm, "mm")
-                            + " from the bridge; the arc of the board must reach under it and does not. Check the string spacing and"
-                            + " the board radius.");
         }
     }
 }

@@ -20,7 +20,10 @@ import java.util.Optional;
 
 /**
  * The table behind {@link CommonSetup}. Clearances span gut to steel strings. Where sources disagree (violin after-length, viola
- * board radius, cello scoop) the range holds them all.
+ * board radius, cello scoop) the range holds them all. Sources: docs/sources.md#setup-board-retailer,
+ * docs/sources.md#setup-projection-guide, docs/sources.md#mayson, docs/sources.md#bishopp-in-hart,
+ * docs/sources.md#after-length-rule, docs/sources.md#viola-table, docs/sources.md#cello-clearance and
+ * docs/sources.md#setup-common-practice.
  */
 final class CommonRanges {
     private static final String COMMON = "setup-common-practice";

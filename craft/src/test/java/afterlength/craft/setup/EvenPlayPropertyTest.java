@@ -104,6 +104,12 @@ class EvenPlayPropertyTest {
         BowMapAxes light = BowMapAxes.usual(328).withoutForce();
         BridgeShape same = Bench.shape(Bench.violin().withCrown(new EvenPlayCrown(light)));
         assertThat(Bench.shape(inputs).centreHeight()).isEqualTo(same.centreHeight());
+        assertThat(Bench.shape(inputs).caveats())
+                .contains(
+                        new Caveat.ScoopNotMeasured(),
+                        new Caveat.WaistNotMeasured(),
+                        new Caveat.EvenPlayWithoutForce());
+        assertThat(same.caveats()).doesNotContain(new Caveat.EvenPlayWithoutForce());
     }
 
     @Test
