@@ -11,7 +11,9 @@ import java.util.List;
  * permitted, or takes it from an outer string; in these cases it cannot be had.
  */
 final class EvenHeights {
+    private static final int MOST_HALVINGS = 60;
     private static final int MOST_SWEEPS = 200;
+    private static final int MOST_TRIES = 60;
     /** A string's room changes by about 0.2 radians to the millimetre; both limits lie far below what can be cut or felt. */
     private static final double STILL_mm = 1e-7;
 
@@ -39,7 +41,7 @@ final class EvenHeights {
         double had_rad = tightest_rad();
         double beyond_rad = beyond_rad();
         StringRun[] best = lowest;
-        while (beyond_rad - had_rad > ENOUGH_rad) {
+        for (int i = 0; i < MOST_HALVINGS && beyond_rad - had_rad > ENOUGH_rad; i++) {
             double asked_rad = (had_rad + beyond_rad) / 2;
             if (climb(best, asked_rad)) {
                 had_rad = asked_rad;
@@ -117,7 +119,7 @@ final class EvenHeights {
         double start_mm = low_mm;
         double high_mm = highest_mm[string];
         double spare_rad = roomAt_rad(string, high_mm) - asked_rad;
-        while (spare_rad > ENOUGH_rad && high_mm - low_mm > STILL_mm) {
+        for (int i = 0; i < MOST_TRIES && spare_rad > ENOUGH_rad && high_mm - low_mm > STILL_mm; i++) {
             double next_mm = low_mm + (high_mm - low_mm) * -lacks_rad / (spare_rad - lacks_rad);
             double next_rad = roomAt_rad(string, next_mm) - asked_rad;
             if (next_rad >= 0) {
