@@ -66,13 +66,10 @@ class TemplatePlacingPropertyTest {
 
     @Test
     void aTemplateThatWouldOverhangIsNotLaid() {
-        TemplateCrown mushroom = new TemplateCrown(List.of(
-                new CrossPoint(0, 0),
-                new CrossPoint(-5, 10),
-                new CrossPoint(20, 20),
-                new CrossPoint(45, 10),
-                new CrossPoint(40, 0)));
-        assertThat(TemplatePlacing.find(mushroom, new CrossPoint(-20, 0), new CrossPoint(20, 0)))
-                .isEmpty();
+        TemplateCrown steep = new TemplateCrown(
+                List.of(new CrossPoint(0, 0), new CrossPoint(1, 30), new CrossPoint(44, 30), new CrossPoint(45, 0)));
+        CrossPoint bass = new CrossPoint(-20, 0);
+        assertThat(TemplatePlacing.find(steep, bass, new CrossPoint(24.8, 0))).isPresent();
+        assertThat(TemplatePlacing.find(steep, bass, new CrossPoint(20, 20))).isEmpty();
     }
 }
