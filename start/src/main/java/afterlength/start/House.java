@@ -1,8 +1,11 @@
 package afterlength.start;
 
+import afterlength.workshop.agreement.AgreementStore;
+import afterlength.workshop.agreement.TreatmentStore;
 import afterlength.workshop.desk.Desk;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.Room;
+import afterlength.workshop.desk.SourcesPages;
 import afterlength.workshop.instrument.Chapter;
 import afterlength.workshop.instrument.InstrumentPages;
 import afterlength.workshop.instrument.InstrumentStore;
@@ -16,6 +19,12 @@ import afterlength.workshop.setup.SetupChapter;
 import afterlength.workshop.setup.SetupPages;
 import afterlength.workshop.setup.SetupStart;
 import afterlength.workshop.setup.SetupStore;
+import afterlength.workshop.work.AgreedSteps;
+import afterlength.workshop.work.DiaryStore;
+import afterlength.workshop.work.MaterialStore;
+import afterlength.workshop.work.StepStore;
+import afterlength.workshop.work.WorkChapter;
+import afterlength.workshop.work.WorkRoom;
 import java.time.Clock;
 import java.util.List;
 
@@ -25,15 +34,27 @@ final class House {
     final OwnerStore owners;
     final InstrumentStore instruments;
     final VisitStore visits;
+    final TreatmentStore treatments;
+    final AgreementStore agreements;
+    final StepStore steps;
+    final DiaryStore diary;
+    final MaterialStore materials;
     final SetupStore setups;
+    private final Ledger ledger;
     private final Clock clock;
 
     private House(Ledger ledger, Clock clock) {
+        this.ledger = ledger;
         this.clock = clock;
         settings = new SettingsStore(ledger);
         owners = new OwnerStore(ledger);
         instruments = new InstrumentStore(ledger);
         visits = new VisitStore(ledger);
+        treatments = new TreatmentStore(ledger);
+        agreements = new AgreementStore(ledger, settings, clock, List.of(new AgreedSteps()));
+        steps = new StepStore(ledger);
+        diary = new DiaryStore(ledger);
+        materials = new MaterialStore(ledger);
         setups = new SetupStore(ledger);
     }
 
@@ -43,10 +64,12 @@ final class House {
 
     Desk openDesk(int port) {
         Frames frames = new Frames(settings);
-        List<Chapter> chapters = List.of(new SetupChapter(setups));
+        List<Chapter> chapters = List.of(new WorkChapter(steps, diary, clock), new SetupChapter(setups));
         List<Room> rooms = List.of(
                 new InstrumentPages(frames, owners, instruments, visits, chapters),
                 new ReceivePages(frames, settings, owners, instruments, visits, clock),
+                new WorkRoom(frames, ledger, settings, instruments, visits, clock),
+                new SourcesPages(frames),
                 new SetupPages(
                         frames,
                         instruments,
