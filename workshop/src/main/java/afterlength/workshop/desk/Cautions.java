@@ -35,7 +35,7 @@ public enum Cautions {
                     + "tailpiece, keep eyes out of their line, and put no tension on anything that is still wet."),
     BLADE(
             "thin knife|\\bknife\\b|release seams|take neck out",
-            "A blade in a seam slips or runs into a crack: both hands behind the edge, small movements, stop at every "
+            "A blade slips or runs into a crack: keep both hands behind its edge, make small movements, stop at every "
                     + "crack.");
 
     /** Said once wherever cautions stand. */

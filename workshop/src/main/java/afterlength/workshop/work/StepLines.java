@@ -11,10 +11,15 @@ final class StepLines {
     static List<StepLine> of(VisitWork work, List<DiaryEntry> diary, Map<Long, String> titles) {
         List<StepLine> lines = new ArrayList<>();
         String before = "";
+        Step next = work.turn() instanceof Turn.Next turn ? turn.step() : null;
         for (StepNow step : work.steps()) {
             String title = title(step.step(), titles);
             lines.add(new StepLine(
-                    step.step(), step.status(), title.equals(before) ? "" : title, nameMaterial(step, diary)));
+                    step.step(),
+                    step.status(),
+                    title.equals(before) ? "" : title,
+                    step.step().equals(next),
+                    nameMaterial(step, diary)));
             before = title;
         }
         return lines;

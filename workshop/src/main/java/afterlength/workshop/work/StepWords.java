@@ -14,7 +14,7 @@ final class StepWords {
         return hands(step.handsLowMin(), step.handsTypicalMin(), step.handsHighMin());
     }
 
-    /** About 15 min (10 min – 30 min). */
+    /** About 15 min (10 – 30 min). */
     static String hands(int low_min, int typical_min, int high_min) {
         if (typical_min == 0) {
             return "hardly any hands-on time";
@@ -22,23 +22,28 @@ final class StepWords {
         String usual = "about " + Figures.duration(typical_min);
         return low_min == high_min
                 ? usual
-                : usual + " (" + Figures.range(Figures.duration(low_min), Figures.duration(high_min)) + ")";
+                : usual + " (" + range(Figures.duration(low_min), Figures.duration(high_min)) + ")";
     }
 
-    /** Then 16 h (4 h – 24 h); empty when nothing waits. */
+    /** Then 16 h (4 – 24 h); empty when nothing waits. */
     static String wait(Step step) {
         return step.waitHighH() == 0 ? "" : "then " + wait(step.waitLowH(), step.waitTypicalH(), step.waitHighH());
     }
 
-    /** 16 h (4 h – 24 h). */
+    /** 16 h (4 – 24 h). */
     static String wait(double low_h, double typical_h, double high_h) {
-        return low_h == high_h
-                ? hours(typical_h)
-                : hours(typical_h) + " (" + Figures.range(hours(low_h), hours(high_h)) + ")";
+        return low_h == high_h ? hours(typical_h) : hours(typical_h) + " (" + range(hours(low_h), hours(high_h)) + ")";
     }
 
     static String waitRange(Step step) {
-        return Figures.range(hours(step.waitLowH()), hours(step.waitHighH()));
+        return range(hours(step.waitLowH()), hours(step.waitHighH()));
+    }
+
+    /** The unit is said once when both have the same. */
+    private static String range(String low, String high) {
+        String unit = high.substring(high.indexOf(' '));
+        boolean same = low.endsWith(unit) && low.indexOf(' ') == low.length() - unit.length();
+        return same ? Figures.range(low.substring(0, low.indexOf(' ')), high) : Figures.range(low, high);
     }
 
     /** Minutes below an hour, days from three on. */

@@ -17,11 +17,15 @@ record TodayPage(
         return today.places().isEmpty();
     }
 
-    /** The steps with buttons: those in hand, then those that can be begun, the one of the sentence first. */
+    /** The step of the sentence, when one can be begun. */
+    Place.@Nullable Ready next() {
+        return today.findNext().orElse(null);
+    }
+
+    /** What can be begun, the step of the sentence first. */
     List<Place.Ready> readyNextFirst() {
-        List<Place.Ready> ready = today.ready();
-        Place.Ready next = today.findNext().orElse(null);
-        return ready.stream()
+        Place.Ready next = next();
+        return today.ready().stream()
                 .sorted(Comparator.comparing(one -> !one.equals(next)))
                 .toList();
     }

@@ -71,10 +71,11 @@ final class TodayWords {
     private Sentence goOn(Place.InHand place) {
         long minutes = Duration.between(place.turn().since(), today.now()).toMinutes();
         return new Sentence(
-                "Go on with ",
+                "Go on: ",
                 place.turn().step().name(),
                 " – " + place.visit().instrument() + ".",
-                "Begun " + Days.near(place.turn().since(), today.now()) + ", " + Figures.duration(minutes) + " ago; "
+                "Begun " + Days.near(place.turn().since(), today.now())
+                        + (minutes == 0 ? "; " : ", " + Figures.duration(minutes) + " ago; ")
                         + StepWords.hands(place.turn().step()) + " is usual.");
     }
 
