@@ -7,6 +7,7 @@ import java.time.Instant;
 /** How a step and its standing are said. */
 final class StepWords {
     private static final double DAYS_FROM_H = 72;
+    private static final String NOTHING = "0 min";
 
     private StepWords() {}
 
@@ -41,6 +42,9 @@ final class StepWords {
 
     /** The unit is said once when both have the same. */
     private static String range(String low, String high) {
+        if (low.equals(NOTHING)) {
+            return "up to " + high;
+        }
         String unit = high.substring(high.indexOf(' '));
         boolean same = low.endsWith(unit) && low.indexOf(' ') == low.length() - unit.length();
         return same ? Figures.range(low.substring(0, low.indexOf(' ')), high) : Figures.range(low, high);

@@ -19,6 +19,7 @@ class StepWordsTest {
         assertThat(StepWords.wait(0.5, 2, 12)).isEqualTo("2 h (30 min – 12 h)");
         assertThat(StepWords.wait(24, 72, 336)).isEqualTo("3 days (24 h – 14 days)");
         assertThat(StepWords.wait(72, 192, 336)).isEqualTo("8 days (3 – 14 days)");
+        assertThat(StepWords.wait(0, 1, 24)).isEqualTo("1 h (up to 24 h)");
         assertThat(StepWords.wait(24, 24, 24)).isEqualTo("24 h");
     }
 
