@@ -1,5 +1,12 @@
 package afterlength.start;
 
+import afterlength.workshop.agreement.AgreementChapter;
+import afterlength.workshop.agreement.AgreementPages;
+import afterlength.workshop.agreement.AgreementStore;
+import afterlength.workshop.agreement.FindingLines;
+import afterlength.workshop.agreement.Proposals;
+import afterlength.workshop.agreement.TreatmentPages;
+import afterlength.workshop.agreement.TreatmentStore;
 import afterlength.workshop.desk.Desk;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.Room;
@@ -21,6 +28,9 @@ final class House {
     final OwnerStore owners;
     final InstrumentStore instruments;
     final VisitStore visits;
+    final FindingLines findingLines;
+    final TreatmentStore treatments;
+    final AgreementStore agreements;
     private final Clock clock;
 
     private House(Ledger ledger, Clock clock) {
@@ -29,6 +39,9 @@ final class House {
         owners = new OwnerStore(ledger);
         instruments = new InstrumentStore(ledger);
         visits = new VisitStore(ledger);
+        findingLines = new FindingLines(ledger);
+        treatments = new TreatmentStore(ledger);
+        agreements = new AgreementStore(ledger, settings, clock, List.of());
     }
 
     static House of(ShopFolder folder, Clock clock) {
@@ -37,10 +50,14 @@ final class House {
 
     Desk openDesk(int port) {
         Frames frames = new Frames(settings);
-        List<Chapter> chapters = List.of();
+        Proposals proposals =
+                new Proposals(settings, owners, instruments, visits, findingLines, treatments, agreements);
+        List<Chapter> chapters = List.of(new AgreementChapter(proposals));
         List<Room> rooms = List.of(
                 new InstrumentPages(frames, owners, instruments, visits, chapters),
-                new ReceivePages(frames, settings, owners, instruments, visits, clock));
+                new ReceivePages(frames, settings, owners, instruments, visits, clock),
+                new TreatmentPages(frames, settings, visits, findingLines, treatments),
+                new AgreementPages(frames, proposals, treatments, agreements, clock));
         return Desk.open(port, rooms);
     }
 }
