@@ -1,6 +1,11 @@
 package afterlength.start;
 
+import afterlength.workshop.agreement.AgreementChapter;
+import afterlength.workshop.agreement.AgreementPages;
 import afterlength.workshop.agreement.AgreementStore;
+import afterlength.workshop.agreement.FindingLines;
+import afterlength.workshop.agreement.Proposals;
+import afterlength.workshop.agreement.TreatmentPages;
 import afterlength.workshop.agreement.TreatmentStore;
 import afterlength.workshop.desk.Desk;
 import afterlength.workshop.desk.Frames;
@@ -34,6 +39,7 @@ final class House {
     final OwnerStore owners;
     final InstrumentStore instruments;
     final VisitStore visits;
+    final FindingLines findingLines;
     final TreatmentStore treatments;
     final AgreementStore agreements;
     final StepStore steps;
@@ -50,6 +56,7 @@ final class House {
         owners = new OwnerStore(ledger);
         instruments = new InstrumentStore(ledger);
         visits = new VisitStore(ledger);
+        findingLines = new FindingLines(ledger);
         treatments = new TreatmentStore(ledger);
         agreements = new AgreementStore(ledger, settings, clock, List.of(new AgreedSteps()));
         steps = new StepStore(ledger);
@@ -64,10 +71,15 @@ final class House {
 
     Desk openDesk(int port) {
         Frames frames = new Frames(settings);
-        List<Chapter> chapters = List.of(new WorkChapter(steps, diary, clock), new SetupChapter(setups));
+        Proposals proposals =
+                new Proposals(settings, owners, instruments, visits, findingLines, treatments, agreements);
+        List<Chapter> chapters = List.of(
+                new AgreementChapter(proposals), new WorkChapter(steps, diary, clock), new SetupChapter(setups));
         List<Room> rooms = List.of(
                 new InstrumentPages(frames, owners, instruments, visits, chapters),
                 new ReceivePages(frames, settings, owners, instruments, visits, clock),
+                new TreatmentPages(frames, settings, visits, findingLines, treatments),
+                new AgreementPages(frames, proposals, treatments, agreements, clock),
                 new WorkRoom(frames, ledger, settings, instruments, visits, clock),
                 new SourcesPages(frames),
                 new SetupPages(

@@ -17,12 +17,13 @@ record ScopeOffer(
         Reckoning sum,
         boolean adds) {
 
+    List<Treatment> done() {
+        return contained.stream().map(ReckonedLine::treatment).toList();
+    }
+
     /** What is done and cannot be undone, or only in part. */
     List<Treatment> notFullyUndone() {
-        return contained.stream()
-                .map(ReckonedLine::treatment)
-                .filter(line -> line.undoing() != Undoing.YES)
-                .toList();
+        return done().stream().filter(line -> line.undoing() != Undoing.YES).toList();
     }
 
     /** What is left on the instrument; work around the job is not. */

@@ -24,8 +24,13 @@ public record Tax(int permille) {
         return net.plus(on(net));
     }
 
-    /** "19 % tax", "no tax". */
-    public String words() {
-        return permille == 0 ? "no tax" : Figures.plain(permille / 10.0) + " % tax";
+    /** "19 %". */
+    public String rate() {
+        return Figures.plain(permille / 10.0) + " %";
+    }
+
+    /** What stands after a price that contains it. */
+    public String withWords() {
+        return permille == 0 ? "no tax added" : "with " + rate() + " tax";
     }
 }
