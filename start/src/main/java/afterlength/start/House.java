@@ -20,6 +20,7 @@ import afterlength.workshop.instrument.VisitStore;
 import afterlength.workshop.ledger.Ledger;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
+import afterlength.workshop.setup.BridgeSheets;
 import afterlength.workshop.setup.SetupChapter;
 import afterlength.workshop.setup.SetupPages;
 import afterlength.workshop.setup.SetupStart;
@@ -88,7 +89,7 @@ final class House {
                         visits,
                         setups,
                         new SetupStart(setups, instruments, settings),
-                        (visit, moment) -> new byte[0],
+                        new BridgeSheets(instruments, setups, settings, "Afterlength " + Version.get()),
                         clock));
         return Desk.open(port, rooms);
     }

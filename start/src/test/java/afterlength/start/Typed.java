@@ -17,7 +17,7 @@ record Typed(int exit, String out, String err) {
     }
 
     static Typed with(byte[] standardInput, String... arguments) {
-        return at(new CommandLine(Verb.all(), Map.of(), new NoShopYet()), standardInput, arguments);
+        return at(new CommandLine(Verb.all(), Map.of(), new OpenShop()), standardInput, arguments);
     }
 
     static Typed at(CommandLine commandLine, byte[] standardInput, String... arguments) {

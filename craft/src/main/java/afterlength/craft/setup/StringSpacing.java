@@ -17,7 +17,7 @@ public sealed interface StringSpacing {
         public double[] places_mm(List<FittedString> strings) {
             double[] places_mm = new double[strings.size()];
             for (int i = 0; i < places_mm.length; i++) {
-                places_mm[i] = outer_mm * ((double) i / (places_mm.length - 1) - 0.5);
+                places_mm[i] = outer_mm * (2 * i - places_mm.length + 1) / (2.0 * (places_mm.length - 1));
             }
             return places_mm;
         }

@@ -29,6 +29,16 @@ record BridgeLook(double figure_mm, double small_mm, double line_mm) {
         return new BridgeLook(figure_mm, figure_mm * 0.76, figure_mm * 0.038);
     }
 
+    /** How far the lines under the strings run on below the belly. */
+    double belowBelly_mm() {
+        return 0.5 * small_mm;
+    }
+
+    /** How far the belly line runs on beside the bridge. */
+    double beside_mm() {
+        return 5 * small_mm;
+    }
+
     /** The largest size at which the labels of two neighbours do not touch. */
     private static double widestFigure_mm(BridgeShape shape) {
         List<SeatedString> strings = shape.strings();

@@ -2,18 +2,20 @@ package afterlength.workshop.work;
 
 /** What a visit waits for when it asks nothing of the bench: the job of another stage. */
 enum DeskJob {
-    HAND_OVER("Hand over", "all agreed steps are done"),
-    EXAMINE("Examine", "nothing has been looked at yet"),
-    PROPOSE("Propose what could be done", "it was looked at; nothing is proposed yet"),
-    ANSWER("Ask for the owner's answer", "the proposal is not agreed yet"),
-    PLAN_STEPS("List the steps", "it is agreed, and no step is listed");
+    HAND_OVER("Hand over", "all agreed steps are done", ""),
+    EXAMINE("Examine", "nothing has been looked at yet", "examination"),
+    PROPOSE("Propose what could be done", "it was looked at; nothing is proposed yet", "agreement"),
+    ANSWER("Ask for the owner's answer", "the proposal is not agreed yet", "agreement"),
+    PLAN_STEPS("List the steps", "it is agreed, and no step is listed", "work");
 
     private final String doing;
     private final String because;
+    private final String page;
 
-    DeskJob(String doing, String because) {
+    DeskJob(String doing, String because, String page) {
         this.doing = doing;
         this.because = because;
+        this.page = page;
     }
 
     String doing() {
@@ -22,6 +24,11 @@ enum DeskJob {
 
     String because() {
         return because;
+    }
+
+    /** Where it is done; what a later stage does is reached through the instrument's story. */
+    String address(HouseVisit visit) {
+        return page.isEmpty() ? visit.address() : "/visits/" + visit.visitId() + "/" + page;
     }
 
     /** For a visit without any step. */
