@@ -174,10 +174,7 @@ class TodayPageTest {
                                 + " 2026");
         assertThat(today.page().select(".register a").eachAttr("href"))
                 .containsExactly(
-                        "/instruments/4#visit-4",
-                        "/instruments/1#visit-1",
-                        "/instruments/2#visit-2",
-                        "/instruments/3#visit-3");
+                        "/instruments/4#visit-4", "/visits/1/examination", "/visits/2/agreement", "/visits/3/work");
     }
 
     @Test
