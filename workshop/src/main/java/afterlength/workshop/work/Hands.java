@@ -7,6 +7,7 @@ import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Whose hand writes from this screen: chosen once on Today, remembered by the browser for a year. */
 final class Hands {
@@ -17,9 +18,17 @@ final class Hands {
 
     /** The remembered hand while it still works here, or else the usual one. */
     static String current(Context context, List<String> hands) {
-        String kept = context.cookie(COOKIE);
-        String hand = kept == null ? "" : URLDecoder.decode(kept, StandardCharsets.UTF_8);
+        String hand = decoded(context.cookie(COOKIE));
         return hands.contains(hand) ? hand : hands.get(0);
+    }
+
+    /** A cookie that is none of ours is nobody's hand. */
+    private static String decoded(@Nullable String kept) {
+        try {
+            return kept == null ? "" : URLDecoder.decode(kept, StandardCharsets.UTF_8);
+        } catch (IllegalArgumentException notOurs) {
+            return "";
+        }
     }
 
     static void remember(Context context, String hand) {

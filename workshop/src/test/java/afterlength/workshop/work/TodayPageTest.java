@@ -189,6 +189,11 @@ class TodayPageTest {
                         .select("#f-hand option[selected]")
                         .text())
                 .isEqualTo("Bruno Ö.");
+        assertThat(desk.get("/", "Cookie", "hand=%")
+                        .page()
+                        .select("#f-hand option[selected]")
+                        .text())
+                .isEqualTo("Ada");
         assertThat(desk.get("/", "Cookie", "hand=Nobody")
                         .page()
                         .select("#f-hand option[selected]")
