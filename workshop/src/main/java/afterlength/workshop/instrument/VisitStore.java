@@ -66,11 +66,15 @@ public final class VisitStore {
     }
 
     public void promise(long visitId, LocalDate readyBy) {
-        ledger.change(handle -> handle.createUpdate(
-                        "UPDATE visit SET promised_on = :on, version = version + 1 WHERE id = :id")
+        ledger.change(handle -> promise(handle, visitId, readyBy));
+    }
+
+    /** Within a transaction of a later stage. */
+    public static void promise(Handle handle, long visitId, LocalDate readyBy) {
+        handle.createUpdate("UPDATE visit SET promised_on = :on, version = version + 1 WHERE id = :id")
                 .bind("on", readyBy)
                 .bind("id", visitId)
-                .execute());
+                .execute();
     }
 
     private static Visit add(Handle handle, Visit visit) {

@@ -1,6 +1,7 @@
 package afterlength.workshop.ledger;
 
 import afterlength.craft.units.Money;
+import java.time.LocalTime;
 import java.util.List;
 
 /**
@@ -11,6 +12,7 @@ import java.util.List;
  * @param perHour price of an hour's work, before tax
  * @param taxPermille value added tax in tenths of a per cent, so that 5.5 % is 55
  * @param letterPaper whether papers are US Letter rather than A4
+ * @param closesAt when hands go home; Today says what still fits before
  * @param demonstration whether everything in this shop is invented
  */
 public record Settings(
@@ -21,11 +23,12 @@ public record Settings(
         Money perHour,
         int taxPermille,
         boolean letterPaper,
+        LocalTime closesAt,
         boolean demonstration) {
 
     /** A shop that has not been told anything yet. The rate of nothing is a reminder to set one, not a proposal. */
-    public static final Settings FRESH =
-            new Settings("Our workshop", "", List.of("bench"), "EUR", Money.NOTHING, 0, false, false);
+    public static final Settings FRESH = new Settings(
+            "Our workshop", "", List.of("bench"), "EUR", Money.NOTHING, 0, false, LocalTime.of(18, 0), false);
 
     public String usualHand() {
         return hands.get(0);

@@ -1,6 +1,7 @@
 package afterlength.workshop.ledger;
 
 import afterlength.craft.units.Money;
+import java.time.LocalTime;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
@@ -26,6 +27,7 @@ public final class SettingsStore {
                 new Money(Long.parseLong(kept.getOrDefault("per_hour_minor", "0"))),
                 Integer.parseInt(kept.getOrDefault("tax_permille", "0")),
                 Boolean.parseBoolean(kept.getOrDefault("letter_paper", "false")),
+                LocalTime.parse(kept.getOrDefault("closes_at", fresh.closesAt().toString())),
                 Boolean.parseBoolean(kept.getOrDefault("demonstration", "false")));
     }
 
@@ -38,6 +40,7 @@ public final class SettingsStore {
             put(handle, "per_hour_minor", Long.toString(settings.perHour().minor()));
             put(handle, "tax_permille", Integer.toString(settings.taxPermille()));
             put(handle, "letter_paper", Boolean.toString(settings.letterPaper()));
+            put(handle, "closes_at", settings.closesAt().toString());
             put(handle, "demonstration", Boolean.toString(settings.demonstration()));
         });
     }

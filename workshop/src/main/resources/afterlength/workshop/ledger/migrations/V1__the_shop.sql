@@ -127,6 +127,7 @@ CREATE TABLE treatment (
   title          TEXT NOT NULL,
   reason         TEXT NOT NULL,
   if_left        TEXT NOT NULL,
+  undoing        TEXT NOT NULL CHECK (undoing IN ('YES', 'PARTLY', 'NO')),
   reversibility  TEXT NOT NULL,
   materials      TEXT NOT NULL,
   template       TEXT NOT NULL,
@@ -153,9 +154,12 @@ CREATE TABLE agreement (
   agreed_on   TEXT NOT NULL,
   agreed_by   TEXT NOT NULL,
   means       TEXT NOT NULL,
-  low_minor   INTEGER NOT NULL,
-  high_minor  INTEGER NOT NULL,
-  tax_permille INTEGER NOT NULL,
+  low_minor      INTEGER NOT NULL,
+  expected_minor INTEGER NOT NULL,
+  high_minor     INTEGER NOT NULL,
+  tax_permille   INTEGER NOT NULL,
+  per_hour_minor INTEGER NOT NULL,
+  ceiling_minor  INTEGER,
   promised_on TEXT,
   remark      TEXT NOT NULL,
   written_at  TEXT NOT NULL,
@@ -170,8 +174,9 @@ CREATE TABLE agreement_line (
   position     INTEGER NOT NULL,
   title        TEXT NOT NULL,
   accepted     INTEGER NOT NULL,
-  low_minor    INTEGER NOT NULL,
-  high_minor   INTEGER NOT NULL,
+  low_minor      INTEGER NOT NULL,
+  expected_minor INTEGER NOT NULL,
+  high_minor     INTEGER NOT NULL,
   PRIMARY KEY (agreement_id, treatment_id)
 ) STRICT;
 
@@ -180,18 +185,19 @@ CREATE TABLE agreement_line (
 CREATE TABLE step (
   id               INTEGER PRIMARY KEY,
   visit_id         INTEGER NOT NULL REFERENCES visit,
-  treatment_id     INTEGER NOT NULL REFERENCES treatment,
+  treatment_id     INTEGER REFERENCES treatment,
   position         INTEGER NOT NULL,
   name             TEXT NOT NULL,
-  hands_low_min    INTEGER NOT NULL,
-  hands_typical_min INTEGER NOT NULL,
-  hands_high_min   INTEGER NOT NULL,
-  wait_low_h       REAL NOT NULL,
-  wait_typical_h   REAL NOT NULL,
-  wait_high_h      REAL NOT NULL,
+  hands_low_min    INTEGER NOT NULL CHECK (hands_low_min >= 0),
+  hands_typical_min INTEGER NOT NULL CHECK (hands_typical_min >= hands_low_min),
+  hands_high_min   INTEGER NOT NULL CHECK (hands_high_min >= hands_typical_min),
+  wait_low_h       REAL NOT NULL CHECK (wait_low_h >= 0),
+  wait_typical_h   REAL NOT NULL CHECK (wait_typical_h >= wait_low_h),
+  wait_high_h      REAL NOT NULL CHECK (wait_high_h >= wait_typical_h),
   needs            TEXT NOT NULL,
   blocks_instrument INTEGER NOT NULL,
-  dropped          INTEGER NOT NULL DEFAULT 0
+  standing         TEXT NOT NULL DEFAULT 'IN_ORDER' CHECK (standing IN ('IN_ORDER', 'DROPPED_BY_HAND', 'DROPPED_BY_AGREEMENT')),
+  version          INTEGER NOT NULL DEFAULT 1
 ) STRICT;
 CREATE INDEX step_of_visit ON step (visit_id);
 
@@ -202,22 +208,26 @@ CREATE TABLE material (
   batch           TEXT NOT NULL,
   reversible_with TEXT NOT NULL,
   remark          TEXT NOT NULL,
-  put_away        INTEGER NOT NULL DEFAULT 0
+  put_away        INTEGER NOT NULL DEFAULT 0,
+  version         INTEGER NOT NULL DEFAULT 1
 ) STRICT;
 
--- history
+-- history; the words of a material are copied here, so that the shelf may change without changing what was written
 CREATE TABLE diary_entry (
-  id         INTEGER PRIMARY KEY,
-  visit_id   INTEGER NOT NULL REFERENCES visit,
-  step_id    INTEGER REFERENCES step,
-  replaces   INTEGER UNIQUE REFERENCES diary_entry,
-  what       TEXT NOT NULL CHECK (what IN ('STARTED', 'DONE', 'NOT_DRY', 'NOTE')),
-  at         TEXT NOT NULL,
-  minutes    INTEGER,
-  hand       TEXT NOT NULL,
-  material   TEXT NOT NULL,
-  remark     TEXT NOT NULL,
-  written_at TEXT NOT NULL
+  id              INTEGER PRIMARY KEY,
+  visit_id        INTEGER NOT NULL REFERENCES visit,
+  step_id         INTEGER REFERENCES step,
+  replaces        INTEGER UNIQUE REFERENCES diary_entry,
+  withdrawn       INTEGER NOT NULL DEFAULT 0,
+  what            TEXT NOT NULL CHECK (what IN ('STARTED', 'DONE', 'NOT_DRY', 'NOTE')),
+  at              TEXT NOT NULL,
+  minutes         INTEGER CHECK (minutes >= 0),
+  more_hours      REAL CHECK (more_hours > 0),
+  hand            TEXT NOT NULL,
+  material        TEXT NOT NULL,
+  reversible_with TEXT NOT NULL DEFAULT '',
+  remark          TEXT NOT NULL,
+  written_at      TEXT NOT NULL
 ) STRICT;
 CREATE INDEX diary_entry_of_visit ON diary_entry (visit_id);
 CREATE INDEX diary_entry_of_step ON diary_entry (step_id);
@@ -304,8 +314,17 @@ CREATE VIEW measure_now AS
   SELECT m.* FROM measure m WHERE m.withdrawn = 0 AND NOT EXISTS (SELECT 1 FROM measure later WHERE later.replaces = m.id);
 CREATE VIEW agreement_now AS
   SELECT a.* FROM agreement a WHERE NOT EXISTS (SELECT 1 FROM agreement later WHERE later.replaces = a.id);
+-- A diary entry with the first writing of the same entry: a correction keeps its place among entries of the same second, and
+-- whether it was written late is told by the first.
+CREATE VIEW diary_entry_told AS
+  WITH RECURSIVE told (id, first_id, first_written_at) AS (
+    SELECT id, id, written_at FROM diary_entry WHERE replaces IS NULL
+    UNION ALL SELECT d.id, t.first_id, t.first_written_at FROM diary_entry d JOIN told t ON d.replaces = t.id)
+  SELECT d.*, t.first_id, t.first_written_at, coalesce(s.name, '') AS step_name
+  FROM diary_entry d JOIN told t ON t.id = d.id LEFT JOIN step s ON s.id = d.step_id;
 CREATE VIEW diary_entry_now AS
-  SELECT d.* FROM diary_entry d WHERE NOT EXISTS (SELECT 1 FROM diary_entry later WHERE later.replaces = d.id);
+  SELECT d.* FROM diary_entry_told d
+  WHERE d.withdrawn = 0 AND NOT EXISTS (SELECT 1 FROM diary_entry later WHERE later.replaces = d.id);
 CREATE VIEW setup_now AS
   SELECT s.* FROM setup s WHERE NOT EXISTS (SELECT 1 FROM setup later WHERE later.replaces = s.id);
 CREATE VIEW handover_now AS
