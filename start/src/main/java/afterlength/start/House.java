@@ -26,6 +26,11 @@ import afterlength.workshop.ledger.Ledger;
 import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
+import afterlength.workshop.setup.BridgeSheets;
+import afterlength.workshop.setup.SetupChapter;
+import afterlength.workshop.setup.SetupPages;
+import afterlength.workshop.setup.SetupStart;
+import afterlength.workshop.setup.SetupStore;
 import java.time.Clock;
 import java.util.List;
 
@@ -42,6 +47,7 @@ final class House {
     final FindingStore findings;
     final MeasureStore measures;
     final ConditionReports conditionReports;
+    final SetupStore setups;
     private final Clock clock;
 
     private House(ShopFolder folder, Ledger ledger, Clock clock) {
@@ -58,6 +64,7 @@ final class House {
         measures = new MeasureStore(ledger);
         conditionReports =
                 new ConditionReports(owners, instruments, photographs, findings, measures, smallPictures, clock);
+        setups = new SetupStore(ledger);
     }
 
     static House of(ShopFolder folder, Clock clock) {
@@ -67,7 +74,8 @@ final class House {
     Desk openDesk(int port) {
         Frames frames = new Frames(settings);
         VisitHome home = new VisitHome(frames, visits, instruments);
-        List<Chapter> chapters = List.of(new ExaminationChapter(photographs, findings, measures));
+        List<Chapter> chapters =
+                List.of(new ExaminationChapter(photographs, findings, measures), new SetupChapter(setups));
         List<Room> rooms = List.of(
                 new InstrumentPages(frames, owners, instruments, visits, chapters),
                 new ReceivePages(frames, settings, owners, instruments, visits, clock),
@@ -75,7 +83,15 @@ final class House {
                 new PictureRoom(photographs, originals, smallPictures),
                 new FindingPages(home, settings, findings, photographs, clock),
                 new MeasurePages(home, settings, measures, clock),
-                new ReportPages(home, settings, conditionReports));
+                new ReportPages(home, settings, conditionReports),
+                new SetupPages(
+                        frames,
+                        instruments,
+                        visits,
+                        setups,
+                        new SetupStart(setups, instruments, settings),
+                        new BridgeSheets(instruments, setups, settings, "Afterlength " + Version.get()),
+                        clock));
         return Desk.open(port, rooms);
     }
 }

@@ -34,8 +34,8 @@ public sealed interface EquilibriumHumidity {
 
     private static Optional<Problem> findProblem(Temperature temperature, MoistureContent wanted) {
         HailwoodHorrobin curve = HailwoodHorrobin.at_C(temperature.celsius());
-        double least_pct = curve.moisture_pct(ReadRange.DRIEST_PCT);
-        double most_pct = curve.moisture_pct(ReadRange.DAMPEST_PCT);
+        double least_pct = curve.moisture_pct(EquilibriumMoisture.DRIEST_PCT);
+        double most_pct = curve.moisture_pct(EquilibriumMoisture.DAMPEST_PCT);
         if (wanted.pct() >= least_pct && wanted.pct() <= most_pct) {
             return Optional.empty();
         }
@@ -57,8 +57,8 @@ public sealed interface EquilibriumHumidity {
                 .solve(
                         100,
                         humidity -> curve.moisture_pct(humidity) - wanted_pct,
-                        ReadRange.DRIEST_PCT,
-                        ReadRange.DAMPEST_PCT);
+                        EquilibriumMoisture.DRIEST_PCT,
+                        EquilibriumMoisture.DAMPEST_PCT);
         return new Value(
                 RelativeHumidity.ofPct(humidity_pct),
                 EquilibriumMoisture.MODEL_UNCERTAINTY_PCT / slope(curve, humidity_pct),

@@ -21,6 +21,21 @@ public sealed interface EquilibriumMoisture {
      */
     double MODEL_UNCERTAINTY_PCT = 0.5;
 
+    /** The printed table begins at 30 °F. Source: docs/sources.md#emc-chart. */
+    double LOWEST_C = (30 - 32) / 1.8;
+
+    /**
+     * The table that was read ends at 130 °F; one older value at 140 °F lies 0.4 % off the curve, still within its uncertainty.
+     * Source: docs/sources.md#emc-older-table.
+     */
+    double HIGHEST_C = (140 - 32) / 1.8;
+
+    /** The printed table begins at 5 % relative humidity. Source: docs/sources.md#emc-chart. */
+    double DRIEST_PCT = 5;
+
+    /** The printed table ends at 90 % relative humidity. Source: docs/sources.md#emc-chart. */
+    double DAMPEST_PCT = 90;
+
     /** The moisture content, plus or minus the uncertainty of the curve in per cent moisture content. */
     record Value(MoistureContent moisture, double uncertainty_pct, List<WoodCaveat> caveats)
             implements EquilibriumMoisture {}

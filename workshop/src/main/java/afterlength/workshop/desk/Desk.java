@@ -43,15 +43,20 @@ public final class Desk implements AutoCloseable {
         config.http.maxRequestSize = 1_000_000;
         config.jetty.multipartConfig.maxFileSize(LARGEST_UPLOAD_MB, SizeUnit.MB);
         config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_UPLOAD_MB, SizeUnit.MB);
-        config.staticFiles.add(files -> {
-            files.hostedPath = "/files";
-            files.directory = "/afterlength/workshop/desk/files";
-            files.location = Location.CLASSPATH;
-            files.headers = Map.of("Cache-Control", "max-age=3600");
-        });
+        keep(config, "/files", "/afterlength/workshop/desk/files");
+        keep(config, "/fonts", "/afterlength/workshop/paper/fonts");
         Doorkeeper.stand(config.routes);
         Refusals.answer(config.routes);
         rooms.forEach(room -> room.open(config.routes));
+    }
+
+    private static void keep(JavalinConfig config, String address, String folder) {
+        config.staticFiles.add(files -> {
+            files.hostedPath = address;
+            files.directory = folder;
+            files.location = Location.CLASSPATH;
+            files.headers = Map.of("Cache-Control", "max-age=3600");
+        });
     }
 
     public String address() {
