@@ -29,8 +29,8 @@ sealed interface PictureCheck {
             return new Refused("The file is empty. Copy it from the camera again.");
         }
         if (bytes.length > PictureFile.LARGEST_BYTES) {
-            return new Refused("The file has " + megabytes(bytes.length) + " MB; at most "
-                    + megabytes(PictureFile.LARGEST_BYTES) + " MB fit. Save it as JPEG with fewer pixels.");
+            return new Refused("The file has more than " + PictureFile.LARGEST_BYTES / 1_000_000
+                    + " MB; save it as JPEG with fewer pixels.");
         }
         FileKind kind = FileKind.of(bytes);
         return switch (kind) {
@@ -56,9 +56,5 @@ sealed interface PictureCheck {
                 ? new Fits(kind, head)
                 : new Refused("The file is only a part of " + kind.words()
                         + ": its end is missing. Copy it from the camera again.");
-    }
-
-    private static String megabytes(long bytes) {
-        return Figures.fixed(bytes / 1e6, bytes < 10_000_000 ? 1 : 0);
     }
 }
