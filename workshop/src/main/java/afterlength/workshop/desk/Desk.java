@@ -18,7 +18,7 @@ public final class Desk implements AutoCloseable {
      * All files of one upload together; a larger one is refused before it is read. How large a single file may be is judged by
      * the stage that takes it, so that one large file does not turn away the others.
      */
-    static final long LARGEST_UPLOAD_MB = 300;
+    public static final long LARGEST_UPLOAD_MB = 1000;
 
     private final Javalin server;
 

@@ -41,6 +41,7 @@ public final class PhotographPages implements Room {
     }
 
     private void bring(Context context) {
+        UploadLimit.check(context);
         Visit visit = home.visit(context);
         List<UploadedFile> files = context.uploadedFiles("files").stream()
                 .filter(file -> !file.filename().isBlank())
