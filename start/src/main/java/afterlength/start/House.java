@@ -11,6 +11,26 @@ import afterlength.workshop.desk.Desk;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.Room;
 import afterlength.workshop.desk.SourcesPages;
+import afterlength.workshop.examination.ConditionReports;
+import afterlength.workshop.examination.ExaminationChapter;
+import afterlength.workshop.examination.FindingPages;
+import afterlength.workshop.examination.FindingStore;
+import afterlength.workshop.examination.MeasurePages;
+import afterlength.workshop.examination.MeasureStore;
+import afterlength.workshop.examination.PhotographIntake;
+import afterlength.workshop.examination.PhotographPages;
+import afterlength.workshop.examination.PhotographStore;
+import afterlength.workshop.examination.PictureRoom;
+import afterlength.workshop.examination.ReportPages;
+import afterlength.workshop.examination.RoomAir;
+import afterlength.workshop.examination.SittingPages;
+import afterlength.workshop.examination.SittingStore;
+import afterlength.workshop.examination.SmallPictures;
+import afterlength.workshop.examination.VisitHome;
+import afterlength.workshop.handover.FinalReports;
+import afterlength.workshop.handover.HandoverChapter;
+import afterlength.workshop.handover.HandoverPages;
+import afterlength.workshop.handover.HandoverStore;
 import afterlength.workshop.instrument.Chapter;
 import afterlength.workshop.instrument.InstrumentPages;
 import afterlength.workshop.instrument.InstrumentStore;
@@ -18,6 +38,7 @@ import afterlength.workshop.instrument.OwnerStore;
 import afterlength.workshop.instrument.ReceivePages;
 import afterlength.workshop.instrument.VisitStore;
 import afterlength.workshop.ledger.Ledger;
+import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
 import afterlength.workshop.setup.BridgeSheets;
@@ -46,11 +67,23 @@ final class House {
     final StepStore steps;
     final DiaryStore diary;
     final MaterialStore materials;
+    final Photographs originals;
+    final SmallPictures smallPictures;
+    final PhotographStore photographs;
+    final PhotographIntake intake;
+    final FindingStore findings;
+    final SittingStore sittings;
+    final MeasureStore measures;
+    final RoomAir roomAir;
+    final ConditionReports conditionReports;
     final SetupStore setups;
+    final BridgeSheets bridgeSheets;
+    final HandoverStore handovers;
+    final FinalReports finalReports;
     private final Ledger ledger;
     private final Clock clock;
 
-    private House(Ledger ledger, Clock clock) {
+    private House(ShopFolder folder, Ledger ledger, Clock clock) {
         this.ledger = ledger;
         this.clock = clock;
         settings = new SettingsStore(ledger);
@@ -63,22 +96,58 @@ final class House {
         steps = new StepStore(ledger);
         diary = new DiaryStore(ledger);
         materials = new MaterialStore(ledger);
+        originals = new Photographs(folder);
+        smallPictures = new SmallPictures(folder, originals);
+        photographs = new PhotographStore(ledger);
+        intake = new PhotographIntake(photographs, originals, smallPictures, clock);
+        findings = new FindingStore(ledger);
+        sittings = new SittingStore(ledger);
+        measures = new MeasureStore(ledger);
+        roomAir = new RoomAir(ledger);
+        conditionReports = new ConditionReports(
+                owners, instruments, photographs, findings, sittings, measures, smallPictures, clock);
         setups = new SetupStore(ledger);
+        bridgeSheets = new BridgeSheets(instruments, setups, settings, "Afterlength " + Version.get());
+        handovers = new HandoverStore(ledger);
+        finalReports = new FinalReports(
+                settings,
+                owners,
+                instruments,
+                photographs,
+                smallPictures,
+                findings,
+                measures,
+                agreements,
+                diary,
+                setups,
+                handovers,
+                clock);
     }
 
     static House of(ShopFolder folder, Clock clock) {
-        return new House(Ledger.open(folder), clock);
+        return new House(folder, Ledger.open(folder), clock);
     }
 
     Desk openDesk(int port) {
         Frames frames = new Frames(settings);
+        VisitHome home = new VisitHome(frames, visits, instruments);
         Proposals proposals =
                 new Proposals(settings, owners, instruments, visits, findingLines, treatments, agreements);
         List<Chapter> chapters = List.of(
-                new AgreementChapter(proposals), new WorkChapter(steps, diary, clock), new SetupChapter(setups));
+                new ExaminationChapter(photographs, findings, measures),
+                new AgreementChapter(proposals),
+                new WorkChapter(steps, diary, clock),
+                new SetupChapter(setups),
+                new HandoverChapter(handovers));
         List<Room> rooms = List.of(
                 new InstrumentPages(frames, owners, instruments, visits, chapters),
                 new ReceivePages(frames, settings, owners, instruments, visits, clock),
+                new PhotographPages(home, photographs, intake),
+                new PictureRoom(photographs, originals, smallPictures),
+                new FindingPages(home, settings, findings, photographs, sittings, clock),
+                new SittingPages(home, settings, sittings, roomAir, clock),
+                new MeasurePages(home, settings, measures, roomAir, clock),
+                new ReportPages(home, settings, conditionReports),
                 new TreatmentPages(frames, settings, visits, findingLines, treatments),
                 new AgreementPages(frames, proposals, treatments, agreements, clock),
                 new WorkRoom(frames, ledger, settings, instruments, visits, clock),
@@ -88,9 +157,10 @@ final class House {
                         instruments,
                         visits,
                         setups,
-                        new SetupStart(setups, instruments, settings),
-                        new BridgeSheets(instruments, setups, settings, "Afterlength " + Version.get()),
-                        clock));
+                        new SetupStart(setups, measures, instruments, settings),
+                        bridgeSheets,
+                        clock),
+                new HandoverPages(frames, settings, owners, instruments, visits, handovers, finalReports, clock));
         return Desk.open(port, rooms);
     }
 }

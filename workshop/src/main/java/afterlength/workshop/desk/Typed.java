@@ -37,6 +37,11 @@ public final class Typed {
         return new Typed(lists);
     }
 
+    /** The same where a field can hold several values. */
+    public static Typed knownAll(Map<String, List<String>> values) {
+        return new Typed(new LinkedHashMap<>(values));
+    }
+
     /** The first value of every field, to fill another form with. */
     public Map<String, String> everything() {
         Map<String, String> all = new LinkedHashMap<>();

@@ -1,7 +1,11 @@
 package afterlength.workshop.setup;
 
 import afterlength.workshop.desk.Choice;
+import afterlength.workshop.desk.Figures;
 import afterlength.workshop.desk.Typed;
+import afterlength.workshop.examination.MeasureStore;
+import afterlength.workshop.examination.Moment;
+import afterlength.workshop.examination.Quantity;
 import afterlength.workshop.instrument.InstrumentKind;
 import afterlength.workshop.instrument.InstrumentStore;
 import afterlength.workshop.instrument.Visit;
@@ -19,12 +23,25 @@ public final class SetupStart {
     static final List<Choice> CONVENTIONS =
             List.of(new Choice("square", "square to the board"), new Choice("upright", "upright"));
 
+    /** Fields that a measure of the instrument as it came fills in; clearances over the board end are wished, not measured. */
+    private static final Map<String, Quantity> FIELDS = Map.of(
+            "speaking_length_mm", Quantity.SPEAKING_LENGTH,
+            "board_length_mm", Quantity.BOARD_LENGTH,
+            "board_radius_mm", Quantity.BOARD_RADIUS,
+            "nut_spacing_mm", Quantity.NUT_SPACING,
+            "bridge_spacing_mm", Quantity.BRIDGE_SPACING,
+            "nut_clearance_mm/bass", Quantity.NUT_CLEARANCE_BASS,
+            "nut_clearance_mm/treble", Quantity.NUT_CLEARANCE_TREBLE,
+            "projection_mm", Quantity.PROJECTION);
+
     private final SetupStore setups;
+    private final MeasureStore measures;
     private final InstrumentStore instruments;
     private final SettingsStore settings;
 
-    public SetupStart(SetupStore setups, InstrumentStore instruments, SettingsStore settings) {
+    public SetupStart(SetupStore setups, MeasureStore measures, InstrumentStore instruments, SettingsStore settings) {
         this.setups = setups;
+        this.measures = measures;
         this.instruments = instruments;
         this.settings = settings;
     }
@@ -49,6 +66,8 @@ public final class SetupStart {
         for (int n = 0; n < names.size(); n++) {
             known.put("strings/" + n + "/name", names.get(n));
         }
+        FIELDS.forEach((field, quantity) -> measures.findNow(visit.id(), quantity, Moment.BEFORE)
+                .ifPresent(measure -> known.put(field, Figures.typed(measure.value()))));
         return known;
     }
 

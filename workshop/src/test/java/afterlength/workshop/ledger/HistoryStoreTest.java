@@ -23,10 +23,13 @@ class HistoryStoreTest {
             "INSERT INTO photograph (id, visit_id, sha256, media_type, width_px, height_px, moment, view, caption, added_at)"
                     + " VALUES (1, 1, 'x', 'image/jpeg', 1, 1, 'BEFORE', '', '', '2026-11-03T10:00:00Z')",
             "INSERT INTO finding (id, visit_id, part, kind, place, size_reason, age, hinders_playing, gets_worse, observation,"
-                    + " interpretation, seen_at, hand) VALUES (1, 1, 'belly', 'crack', '', '', 'OLD', 'NO', 'NO', 'o', '', '2026-11-03T10:00:00Z', 'h')",
+                    + " interpretation, seen_at, hand, written_at) VALUES (1, 1, 'belly', 'crack', '', '', 'OLD', 'NO', 'NO', 'o', '',"
+                    + " '2026-11-03T10:00:00Z', 'h', '2026-11-03T10:00:00Z')",
             "INSERT INTO finding_photograph VALUES (1, 1)",
-            "INSERT INTO measure (id, visit_id, moment, quantity, value, unit, plus_minus, method, taken_at, hand)"
-                    + " VALUES (1, 1, 'BEFORE', 'q', 1.5, 'mm', 0.1, '', '2026-11-03T10:00:00Z', 'h')",
+            "INSERT INTO measure (id, visit_id, moment, quantity, value, unit, plus_minus, method, taken_at, hand, written_at)"
+                    + " VALUES (1, 1, 'BEFORE', 'q', 1.5, 'mm', 0.1, '', '2026-11-03T10:00:00Z', 'h', '2026-11-03T10:00:00Z')",
+            "INSERT INTO sitting (id, visit_id, means, remark, sat_at, hand, written_at)"
+                    + " VALUES (1, 1, 'daylight', '', '2026-11-03T10:00:00Z', 'h', '2026-11-03T10:00:00Z')",
             "INSERT INTO treatment (id, visit_id, position, tier, title, reason, if_left, undoing, reversibility, materials, template,"
                     + " minutes_low, minutes_high, material_minor) VALUES (1, 1, 1, 'SOUND', 't', '', '', 'YES', '', '', '', 1, 2, 0)",
             "INSERT INTO agreement (id, visit_id, scope, agreed_on, agreed_by, means, low_minor, expected_minor, high_minor, tax_permille,"
@@ -59,6 +62,7 @@ class HistoryStoreTest {
                 "finding",
                 "finding_photograph",
                 "measure",
+                "sitting",
                 "agreement",
                 "agreement_line",
                 "diary_entry",
@@ -78,7 +82,7 @@ class HistoryStoreTest {
         ledger.change(
                 handle -> handle.execute(
                         "INSERT INTO measure (visit_id, replaces, moment, quantity, value, unit, plus_minus,"
-                                + " method, taken_at, hand) VALUES (1, 1, 'BEFORE', 'q', 1.7, 'mm', 0.1, '', '2026-11-04T10:00:00Z', 'h')"));
+                                + " method, taken_at, hand, written_at) VALUES (1, 1, 'BEFORE', 'q', 1.7, 'mm', 0.1, '', '2026-11-04T10:00:00Z', 'h', '2026-11-04T10:00:00Z')"));
         assertThat(values("SELECT value FROM measure_now")).containsExactly(1.7);
         assertThat(values("SELECT value FROM measure ORDER BY id")).containsExactly(1.5, 1.7);
     }
@@ -86,8 +90,8 @@ class HistoryStoreTest {
     @Test
     void oneRowHasAtMostOneSuccessor() {
         String correction =
-                "INSERT INTO measure (visit_id, replaces, moment, quantity, value, unit, plus_minus, method, taken_at, hand)"
-                        + " VALUES (1, 1, 'BEFORE', 'q', 1.7, 'mm', 0.1, '', '2026-11-04T10:00:00Z', 'h')";
+                "INSERT INTO measure (visit_id, replaces, moment, quantity, value, unit, plus_minus, method, taken_at, hand, written_at)"
+                        + " VALUES (1, 1, 'BEFORE', 'q', 1.7, 'mm', 0.1, '', '2026-11-04T10:00:00Z', 'h', '2026-11-04T10:00:00Z')";
         ledger.change(handle -> handle.execute(correction));
         assertThatThrownBy(() -> ledger.change(handle -> handle.execute(correction)))
                 .hasMessageContaining("UNIQUE constraint failed: measure.replaces");
