@@ -1,6 +1,7 @@
 package afterlength.workshop.agreement;
 
 import afterlength.workshop.desk.Figures;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** What this stage needs to know of a finding: enough to name it to the owner and to choose a treatment. */
@@ -15,9 +16,11 @@ public record FindingLine(
         String getsWorse,
         String observation) {
 
-    /** "top: open seam, lower bout, treble side, 84 ± 2 mm". */
+    /** "top: wing crack, treble side, 31 ± 1 mm"; a kind that names its part stands alone. */
     public String words() {
-        return part + ": " + kind + (place.isEmpty() ? "" : ", " + place) + size();
+        String named =
+                kind.toLowerCase(Locale.ROOT).contains(part.toLowerCase(Locale.ROOT)) ? kind : part + ": " + kind;
+        return named + (place.isEmpty() ? "" : ", " + place) + size();
     }
 
     /** What it means for playing, empty when it does not hinder and does not get worse. */
