@@ -10,6 +10,19 @@ import afterlength.workshop.agreement.TreatmentStore;
 import afterlength.workshop.desk.Desk;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.Room;
+import afterlength.workshop.examination.ConditionReports;
+import afterlength.workshop.examination.ExaminationChapter;
+import afterlength.workshop.examination.FindingPages;
+import afterlength.workshop.examination.FindingStore;
+import afterlength.workshop.examination.MeasurePages;
+import afterlength.workshop.examination.MeasureStore;
+import afterlength.workshop.examination.PhotographIntake;
+import afterlength.workshop.examination.PhotographPages;
+import afterlength.workshop.examination.PhotographStore;
+import afterlength.workshop.examination.PictureRoom;
+import afterlength.workshop.examination.ReportPages;
+import afterlength.workshop.examination.SmallPictures;
+import afterlength.workshop.examination.VisitHome;
 import afterlength.workshop.instrument.Chapter;
 import afterlength.workshop.instrument.InstrumentPages;
 import afterlength.workshop.instrument.InstrumentStore;
@@ -17,8 +30,14 @@ import afterlength.workshop.instrument.OwnerStore;
 import afterlength.workshop.instrument.ReceivePages;
 import afterlength.workshop.instrument.VisitStore;
 import afterlength.workshop.ledger.Ledger;
+import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
+import afterlength.workshop.setup.BridgeSheets;
+import afterlength.workshop.setup.SetupChapter;
+import afterlength.workshop.setup.SetupPages;
+import afterlength.workshop.setup.SetupStart;
+import afterlength.workshop.setup.SetupStore;
 import java.time.Clock;
 import java.util.List;
 
@@ -28,36 +47,70 @@ final class House {
     final OwnerStore owners;
     final InstrumentStore instruments;
     final VisitStore visits;
+    final Photographs originals;
+    final SmallPictures smallPictures;
+    final PhotographStore photographs;
+    final PhotographIntake intake;
+    final FindingStore findings;
+    final MeasureStore measures;
+    final ConditionReports conditionReports;
     final FindingLines findingLines;
     final TreatmentStore treatments;
     final AgreementStore agreements;
+    final SetupStore setups;
     private final Clock clock;
 
-    private House(Ledger ledger, Clock clock) {
+    private House(ShopFolder folder, Ledger ledger, Clock clock) {
         this.clock = clock;
         settings = new SettingsStore(ledger);
         owners = new OwnerStore(ledger);
         instruments = new InstrumentStore(ledger);
         visits = new VisitStore(ledger);
-        findingLines = new FindingLines(ledger);
+        originals = new Photographs(folder);
+        smallPictures = new SmallPictures(folder, originals);
+        photographs = new PhotographStore(ledger);
+        intake = new PhotographIntake(photographs, originals, smallPictures, clock);
+        findings = new FindingStore(ledger);
+        measures = new MeasureStore(ledger);
+        conditionReports =
+                new ConditionReports(owners, instruments, photographs, findings, measures, smallPictures, clock);
+        findingLines = new FindingLines(findings);
         treatments = new TreatmentStore(ledger);
         agreements = new AgreementStore(ledger, settings, clock, List.of());
+        setups = new SetupStore(ledger);
     }
 
     static House of(ShopFolder folder, Clock clock) {
-        return new House(Ledger.open(folder), clock);
+        return new House(folder, Ledger.open(folder), clock);
     }
 
     Desk openDesk(int port) {
         Frames frames = new Frames(settings);
+        VisitHome home = new VisitHome(frames, visits, instruments);
         Proposals proposals =
                 new Proposals(settings, owners, instruments, visits, findingLines, treatments, agreements);
-        List<Chapter> chapters = List.of(new AgreementChapter(proposals));
+        List<Chapter> chapters = List.of(
+                new ExaminationChapter(photographs, findings, measures),
+                new AgreementChapter(proposals),
+                new SetupChapter(setups));
         List<Room> rooms = List.of(
                 new InstrumentPages(frames, owners, instruments, visits, chapters),
                 new ReceivePages(frames, settings, owners, instruments, visits, clock),
+                new PhotographPages(home, photographs, intake),
+                new PictureRoom(photographs, originals, smallPictures),
+                new FindingPages(home, settings, findings, photographs, clock),
+                new MeasurePages(home, settings, measures, clock),
+                new ReportPages(home, settings, conditionReports),
                 new TreatmentPages(frames, settings, visits, findingLines, treatments),
-                new AgreementPages(frames, proposals, treatments, agreements, clock));
+                new AgreementPages(frames, proposals, treatments, agreements, clock),
+                new SetupPages(
+                        frames,
+                        instruments,
+                        visits,
+                        setups,
+                        new SetupStart(setups, instruments, settings),
+                        new BridgeSheets(instruments, setups, settings, "Afterlength " + Version.get()),
+                        clock));
         return Desk.open(port, rooms);
     }
 }

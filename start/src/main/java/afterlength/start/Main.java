@@ -1,16 +1,22 @@
 package afterlength.start;
 
-import afterlength.workshop.ledger.ShopFolder;
-import java.nio.file.Path;
-import java.time.Clock;
-import java.time.ZoneId;
+import afterlength.start.verbs.Verb;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
-/** Starts the program. */
+/** Where the program begins: all wiring is visible here. */
 public final class Main {
+    /** Held, because a logger nobody holds forgets its level. */
+    private static final Logger EVERYTHING = Logger.getLogger("");
+
     private Main() {}
 
     public static void main(String[] arguments) {
-        House house = House.of(ShopFolder.open(Path.of(arguments[0])), Clock.system(ZoneId.systemDefault()));
-        System.out.println("The shop is open at " + house.openDesk(4711).address());
+        EVERYTHING.setLevel(Level.WARNING);
+        Console console = new Console(System.in, System.out, System.err);
+        CommandLine commandLine = new CommandLine(Verb.all(), Map.of(), new OpenShop());
+        System.exit(commandLine.run(List.of(arguments), console));
     }
 }

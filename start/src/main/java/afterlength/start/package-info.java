@@ -1,4 +1,4 @@
-/** Wiring, command line, main: the only place that knows everybody. */
+/** The front door: what is typed after {@code ./afterlength} and who answers it. Everybody is known here and nobody knows it. */
 @NullMarked
 package afterlength.start;
 

@@ -1,6 +1,8 @@
 package afterlength.workshop.agreement;
 
 import afterlength.workshop.desk.Figures;
+import afterlength.workshop.examination.Answer;
+import afterlength.workshop.examination.Finding;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
@@ -12,21 +14,33 @@ public record FindingLine(
         String place,
         @Nullable Double sizeMm,
         @Nullable Double sizePlusMinusMm,
-        String hindersPlaying,
-        String getsWorse,
+        boolean hindersPlaying,
+        boolean getsWorse,
         String observation) {
 
-    /** "top: wing crack, treble side, 31 ± 1 mm"; a kind that names its part stands alone. */
+    static FindingLine of(Finding finding) {
+        return new FindingLine(
+                finding.id(),
+                finding.part(),
+                finding.kind(),
+                finding.place(),
+                finding.sizeMm(),
+                finding.sizePlusMinusMm(),
+                finding.hindersPlaying() == Answer.YES,
+                finding.getsWorse() == Answer.YES,
+                finding.observation());
+    }
+
+    /** "wing crack, top, treble side, 31 ± 1 mm"; a kind that names its part stands alone. */
     public String words() {
-        String named =
-                kind.toLowerCase(Locale.ROOT).contains(part.toLowerCase(Locale.ROOT)) ? kind : part + ": " + kind;
-        return named + (place.isEmpty() ? "" : ", " + place) + size();
+        boolean named = kind.toLowerCase(Locale.ROOT).contains(part.toLowerCase(Locale.ROOT));
+        return kind + (named ? "" : ", " + part) + (place.isEmpty() ? "" : ", " + place) + size();
     }
 
     /** What it means for playing, empty when it does not hinder and does not get worse. */
     public String consequence() {
-        String hinders = hindersPlaying.equals("YES") ? "hinders playing" : "";
-        String worse = getsWorse.equals("YES") ? "gets worse" : "";
+        String hinders = hindersPlaying ? "hinders playing" : "";
+        String worse = getsWorse ? "gets worse" : "";
         return hinders.isEmpty() || worse.isEmpty() ? hinders + worse : hinders + ", " + worse;
     }
 

@@ -14,10 +14,10 @@ public final class Desk implements AutoCloseable {
     /** The address of this machine itself; no other machine reaches it. */
     public static final String THIS_MACHINE = "127.0.0.1";
 
-    /** One photograph; larger uploads are refused before they are read. */
-    static final long LARGEST_FILE_MB = 60;
-
-    /** All files of one upload together. */
+    /**
+     * All files of one upload together; a larger one is refused before it is read. How large a single file may be is judged by
+     * the stage that takes it, so that one large file does not turn away the others.
+     */
     static final long LARGEST_UPLOAD_MB = 300;
 
     private final Javalin server;
@@ -41,17 +41,22 @@ public final class Desk implements AutoCloseable {
     private static void configure(JavalinConfig config, List<Room> rooms) {
         config.startup.showJavalinBanner = false;
         config.http.maxRequestSize = 1_000_000;
-        config.jetty.multipartConfig.maxFileSize(LARGEST_FILE_MB, SizeUnit.MB);
+        config.jetty.multipartConfig.maxFileSize(LARGEST_UPLOAD_MB, SizeUnit.MB);
         config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_UPLOAD_MB, SizeUnit.MB);
-        config.staticFiles.add(files -> {
-            files.hostedPath = "/files";
-            files.directory = "/afterlength/workshop/desk/files";
-            files.location = Location.CLASSPATH;
-            files.headers = Map.of("Cache-Control", "max-age=3600");
-        });
+        keep(config, "/files", "/afterlength/workshop/desk/files");
+        keep(config, "/fonts", "/afterlength/workshop/paper/fonts");
         Doorkeeper.stand(config.routes);
         Refusals.answer(config.routes);
         rooms.forEach(room -> room.open(config.routes));
+    }
+
+    private static void keep(JavalinConfig config, String address, String folder) {
+        config.staticFiles.add(files -> {
+            files.hostedPath = address;
+            files.directory = folder;
+            files.location = Location.CLASSPATH;
+            files.headers = Map.of("Cache-Control", "max-age=3600");
+        });
     }
 
     public String address() {

@@ -21,8 +21,8 @@ final class Doorkeeper {
     private Doorkeeper() {}
 
     static void stand(RoutesConfig routes) {
-        routes.before(Doorkeeper::check);
         routes.before(Doorkeeper::tellBrowserTheRules);
+        routes.before(Doorkeeper::check);
     }
 
     private static void check(Context context) {

@@ -3,6 +3,7 @@ package afterlength.workshop.desk;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import io.javalin.http.NotFoundResponse;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -17,14 +18,12 @@ final class Refusals {
     static void answer(RoutesConfig routes) {
         routes.exception(NotHere.class, (missing, context) -> page(context, 404, missing.getMessage()));
         routes.exception(
+                NotFoundResponse.class,
+                (none, context) -> page(context, 404, "There is no page at " + context.path() + "."));
+        routes.exception(
                 HttpResponseException.class,
                 (refused, context) -> page(context, refused.getStatus(), String.valueOf(refused.getMessage())));
         routes.exception(Exception.class, (fault, context) -> ownFault(context, fault));
-        routes.error(404, "html", context -> {
-            if (context.resultInputStream() == null) {
-                page(context, 404, "There is no page at " + context.path() + ".");
-            }
-        });
     }
 
     private static void ownFault(Context context, Exception fault) {

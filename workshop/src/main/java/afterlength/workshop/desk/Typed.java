@@ -42,6 +42,13 @@ public final class Typed {
         return new Typed(new LinkedHashMap<>(values));
     }
 
+    /** The first value of every field, to fill another form with. */
+    public Map<String, String> everything() {
+        Map<String, String> all = new LinkedHashMap<>();
+        values.forEach((name, list) -> all.put(name, list.isEmpty() ? "" : list.get(0)));
+        return all;
+    }
+
     public static Typed empty() {
         return new Typed(Map.of());
     }

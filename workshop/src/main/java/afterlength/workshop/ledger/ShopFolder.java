@@ -4,7 +4,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** One folder is the shop: {@code shop.db}, {@code photographs/}, {@code backups/}. Copying the folder copies the workshop. */
+/**
+ * One folder is the shop: {@code shop.db}, {@code photographs/}, {@code backups/}. Copying the folder copies the workshop. What
+ * lies in {@code thumbnails/} is derived from the photographs and may be thrown away: it is made again when asked for.
+ */
 public record ShopFolder(Path root) {
 
     /**
@@ -32,6 +35,10 @@ public record ShopFolder(Path root) {
 
     public Path photographs() {
         return root.resolve("photographs");
+    }
+
+    public Path thumbnails() {
+        return root.resolve("thumbnails");
     }
 
     public Path backups() {

@@ -30,6 +30,7 @@ final class PaperPage {
     static Document of(PaperDocument paper) {
         PaperPage page = new PaperPage(paper);
         page.requirePictures();
+        page.describeDrawings();
         page.wrap();
         return page.page;
     }
@@ -46,6 +47,18 @@ final class PaperPage {
         }
     }
 
+    /** Gives a drawing's own description to whoever has the paper read aloud; its words are only lines on the page. */
+    private void describeDrawings() {
+        NodeList drawings = page.getElementsByTagName("svg");
+        for (int i = 0; i < drawings.getLength(); i++) {
+            Element drawing = (Element) drawings.item(i);
+            NodeList descriptions = drawing.getElementsByTagName("desc");
+            String description =
+                    descriptions.getLength() == 0 ? "" : descriptions.item(0).getTextContent();
+            drawing.setAttribute("alt", drawing.getAttribute("aria-label") + ". " + description);
+        }
+    }
+
     private void wrap() {
         Element body = page.getDocumentElement();
         Element html = page.createElement("html");
@@ -54,7 +67,6 @@ final class PaperPage {
         html.appendChild(head());
         html.appendChild(body);
         body.insertBefore(title(), body.getFirstChild());
-        body.insertBefore(foot(), body.getFirstChild());
     }
 
     private Element head() {
@@ -65,7 +77,7 @@ final class PaperPage {
         subject.setAttribute("name", "subject");
         subject.setAttribute("content", paper.title() + ", " + paper.running().instrument());
         head.appendChild(subject);
-        head.appendChild(element("style", "", PaperStyle.sheet(paper.size())));
+        head.appendChild(element("style", "", PaperStyle.sheet(paper.size(), paper.running())));
         return head;
     }
 
@@ -75,18 +87,6 @@ final class PaperPage {
         title.appendChild(element("h1", "", paper.title()));
         title.appendChild(element("p", "instrument", paper.running().instrument()));
         return title;
-    }
-
-    private Element foot() {
-        RunningWords running = paper.running();
-        Element foot = element("div", "running-foot", "");
-        Element pages = element("span", "pages", running.page() + " ");
-        pages.appendChild(element("span", "page-number", ""));
-        pages.appendChild(page.createTextNode(" " + running.of() + " "));
-        pages.appendChild(element("span", "page-count", ""));
-        foot.appendChild(pages);
-        foot.appendChild(element("span", "", running.instrument() + " · " + running.date()));
-        return foot;
     }
 
     private Element element(String name, String cssClass, String words) {

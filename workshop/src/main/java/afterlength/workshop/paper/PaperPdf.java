@@ -19,6 +19,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
@@ -76,19 +77,18 @@ public final class PaperPdf {
 
     private static void addFonts(PdfRendererBuilder builder) {
         for (Face face : Face.values()) {
-            FontStyle style = face.italic() ? FontStyle.ITALIC : FontStyle.NORMAL;
-            EnumSet<FSFontUseCase> uses = EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG);
-            if (face == Face.SYMBOLS) {
-                uses.add(FSFontUseCase.FALLBACK_PRE);
-            }
-            builder.useFont(
-                    () -> new ByteArrayInputStream(FontFiles.bytes(face)),
-                    face.family(),
-                    face.weight(),
-                    style,
-                    true,
-                    uses);
+            addFont(builder, face, face.weight(), EnumSet.of(FSFontUseCase.DOCUMENT));
+            // Within SVG the library finds 400 and 700 but nothing between, see SvgPen.
+            int svgWeight = face.weight() > 400 ? 700 : 400;
+            addFont(builder, face, svgWeight, EnumSet.of(FSFontUseCase.SVG));
         }
+        addFont(builder, Face.SYMBOLS, Face.SYMBOLS.weight(), EnumSet.of(FSFontUseCase.FALLBACK_PRE));
+    }
+
+    private static void addFont(PdfRendererBuilder builder, Face face, int weight, Set<FSFontUseCase> uses) {
+        FontStyle style = face.italic() ? FontStyle.ITALIC : FontStyle.NORMAL;
+        builder.useFont(
+                () -> new ByteArrayInputStream(FontFiles.bytes(face)), face.family(), weight, style, true, uses);
     }
 
     private static byte[] bytes(PDDocument document) throws IOException {

@@ -37,6 +37,17 @@ public final class Sketch {
         return put(new Words(words, at, size_mm, anchor, turn_deg, face, ink));
     }
 
+    /** Lays bare paper under the words first, so that they can stand on a line. */
+    public Sketch wordsOnPaper(Words words) {
+        Bounds room = words.bounds().grown(words.size_mm() * 0.18);
+        List<Point> corners = List.of(
+                new Point(room.left_mm(), room.bottom_mm()),
+                new Point(room.right_mm(), room.bottom_mm()),
+                new Point(room.right_mm(), room.top_mm()),
+                new Point(room.left_mm(), room.top_mm()));
+        return area(corners, null, Ink.PAPER).put(words);
+    }
+
     public Sketch put(Shape shape) {
         shapes.add(shape);
         return this;

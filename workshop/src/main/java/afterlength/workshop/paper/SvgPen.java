@@ -99,13 +99,18 @@ public final class SvgPen {
         Face face = words.face();
         attribute("font-family", face.family() + ", " + Face.SYMBOLS.family() + ", sans-serif");
         attribute("font-size", number(words.size_mm()));
-        attribute("font-weight", Integer.toString(face.weight()));
+        attribute("font-weight", weight(face));
         if (face.italic()) {
             attribute("font-style", "italic");
         }
         attribute("text-anchor", words.anchor().name().toLowerCase(Locale.ROOT));
         colour(words.ink(), "fill");
         svg.append('>').append(escape(Lettering.writable(face, words.words()))).append("</text>\n");
+    }
+
+    /** On paper the strong face is called bold, the one word for it that every reader of SVG knows. */
+    private String weight(Face face) {
+        return face.weight() > 400 && !forScreen ? "700" : Integer.toString(face.weight());
     }
 
     private void open(String name, String... namesAndValues) {

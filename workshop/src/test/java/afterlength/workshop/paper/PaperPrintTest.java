@@ -116,6 +116,16 @@ class PaperPrintTest {
     }
 
     @Test
+    void aDrawingAndAPictureAreDescribedToWhoHasItReadAloud() throws IOException {
+        String body = "<p><img src=\"top\" alt=\"The front\"/></p>" + SvgPen.forPaper(CheckRules.at(new Point(0, 0)));
+        try (PdfRuler ruler = ruler(body)) {
+            assertThat(StructureReader.alternatives(ruler.document()))
+                    .contains("The front")
+                    .anyMatch(words -> words.startsWith(CheckRules.CAUTION + ". A level and an upright rule"));
+        }
+    }
+
+    @Test
     void everyPageIsCountedAtItsFoot() throws IOException {
         try (PdfRuler ruler = ruler(longTable())) {
             assertThat(ruler.pages()).isGreaterThan(1);

@@ -87,7 +87,8 @@ CREATE TABLE finding (
   observation     TEXT NOT NULL,
   interpretation  TEXT NOT NULL,
   seen_at         TEXT NOT NULL,
-  hand            TEXT NOT NULL
+  hand            TEXT NOT NULL,
+  written_at      TEXT NOT NULL
 ) STRICT;
 CREATE INDEX finding_of_visit ON finding (visit_id);
 
@@ -113,7 +114,8 @@ CREATE TABLE measure (
   temperature_c REAL,
   humidity_pct  REAL,
   taken_at      TEXT NOT NULL,
-  hand          TEXT NOT NULL
+  hand          TEXT NOT NULL,
+  written_at    TEXT NOT NULL
 ) STRICT;
 CREATE INDEX measure_of_visit ON measure (visit_id);
 

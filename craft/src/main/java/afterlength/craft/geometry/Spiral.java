@@ -1,0 +1,80 @@
+package afterlength.craft.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A logarithmic spiral winding inwards, the side of a scroll: the radius shrinks by the same ratio in equal turns,
+ * {@code r = r0 · (r1/r0)^(turned/total)}. Drawn as cubics of 30°, whose handles follow the spiral's own direction.
+ */
+final class Spiral {
+    private static final double PIECE_DEG = 30;
+
+    private final Point centre;
+    private final double outer_mm;
+    private final double inner_mm;
+    private final double start_deg;
+    private final double turn_deg;
+
+    /** Positive turns run from the treble side downwards. */
+    Spiral(Point centre, double outer_mm, double inner_mm, double start_deg, double turn_deg) {
+        this.centre = centre;
+        this.outer_mm = outer_mm;
+        this.inner_mm = inner_mm;
+        this.start_deg = start_deg;
+        this.turn_deg = turn_deg;
+    }
+
+    Curve whole() {
+        return part(0, 1);
+    }
+
+    /** The piece between two shares of the whole turn. */
+    Curve part(double fromShare, double toShare) {
+        int pieces = (int) Math.ceil((toShare - fromShare) * Math.abs(turn_deg) / PIECE_DEG);
+        List<Cubic> parts = new ArrayList<>();
+        for (int i = 0; i < pieces; i++) {
+            double from = fromShare + (toShare - fromShare) * i / pieces;
+            double to = fromShare + (toShare - fromShare) * (i + 1) / pieces;
+            parts.add(piece(from, to));
+        }
+        return new Curve(parts);
+    }
+
+    Point at(double share) {
+        double angle = angle(share);
+        return centre.plus(radius_mm(share) * Math.cos(angle), radius_mm(share) * Math.sin(angle));
+    }
+
+    /** The direction in which the spiral runs, in degrees. */
+    double direction_deg(double share) {
+        Point here = at(share);
+        Point ahead = along(here, share, 1e-3);
+        return Math.toDegrees(Math.atan2(ahead.y_mm() - here.y_mm(), ahead.x_mm() - here.x_mm()));
+    }
+
+    /** Hermite piece: the handles are a third of the derivative along the share. */
+    private Cubic piece(double from, double to) {
+        double third = (to - from) / 3;
+        Point start = at(from);
+        Point end = at(to);
+        return new Cubic(start, along(start, from, third), along(end, to, -third), end);
+    }
+
+    private Point along(Point place, double share, double step) {
+        double shrink = Math.log(inner_mm / outer_mm);
+        double turn = Math.toRadians(turn_deg);
+        double angle = angle(share);
+        double deltaX_mm = radius_mm(share) * (shrink * Math.cos(angle) - turn * Math.sin(angle));
+        double deltaY_mm = radius_mm(share) * (shrink * Math.sin(angle) + turn * Math.cos(angle));
+        return place.plus(deltaX_mm * step, deltaY_mm * step);
+    }
+
+    private double angle(double share) {
+        return Math.toRadians(start_deg + turn_deg * share);
+    }
+
+    private double radius_mm(double share) {
+        return outer_mm * Math.pow(inner_mm / outer_mm, share);
+    }
+}
