@@ -28,11 +28,11 @@ class HistoryStoreTest {
             "INSERT INTO finding_photograph VALUES (1, 1)",
             "INSERT INTO measure (id, visit_id, moment, quantity, value, unit, plus_minus, method, taken_at, hand, written_at)"
                     + " VALUES (1, 1, 'BEFORE', 'q', 1.5, 'mm', 0.1, '', '2026-11-03T10:00:00Z', 'h', '2026-11-03T10:00:00Z')",
-            "INSERT INTO treatment (id, visit_id, position, tier, title, reason, if_left, reversibility, materials, template, minutes_low,"
-                    + " minutes_high, material_minor) VALUES (1, 1, 1, 'SOUND', 't', '', '', '', '', '', 1, 2, 0)",
-            "INSERT INTO agreement (id, visit_id, scope, agreed_on, agreed_by, means, low_minor, high_minor, tax_permille, remark,"
-                    + " written_at, hand) VALUES (1, 1, 's', '2026-11-03', 'n', 'm', 1, 2, 0, '', '2026-11-03T10:00:00Z', 'h')",
-            "INSERT INTO agreement_line VALUES (1, 1, 1, 't', 1, 1, 2)",
+            "INSERT INTO treatment (id, visit_id, position, tier, title, reason, if_left, undoing, reversibility, materials, template, minutes_low,"
+                    + " minutes_high, material_minor) VALUES (1, 1, 1, 'SOUND', 't', '', '', 'YES', '', '', '', 1, 2, 0)",
+            "INSERT INTO agreement (id, visit_id, scope, agreed_on, agreed_by, means, low_minor, expected_minor, high_minor, tax_permille,"
+                    + " per_hour_minor, remark, written_at, hand) VALUES (1, 1, 'SOUND', '2026-11-03', 'n', 'LETTER', 1, 2, 3, 0, 0, '', '2026-11-03T10:00:00Z', 'h')",
+            "INSERT INTO agreement_line VALUES (1, 1, 1, 't', 1, 1, 2, 3)",
             "INSERT INTO diary_entry (id, visit_id, what, at, hand, material, remark, written_at)"
                     + " VALUES (1, 1, 'NOTE', '2026-11-03T10:00:00Z', 'h', '', '', '2026-11-03T10:00:00Z')",
             "INSERT INTO setup (id, visit_id, moment, speaking_length_mm, board_length_mm, board_radius_mm, nut_spacing_mm,"
