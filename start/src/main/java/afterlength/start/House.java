@@ -21,6 +21,9 @@ import afterlength.workshop.examination.PhotographPages;
 import afterlength.workshop.examination.PhotographStore;
 import afterlength.workshop.examination.PictureRoom;
 import afterlength.workshop.examination.ReportPages;
+import afterlength.workshop.examination.RoomAir;
+import afterlength.workshop.examination.SittingPages;
+import afterlength.workshop.examination.SittingStore;
 import afterlength.workshop.examination.SmallPictures;
 import afterlength.workshop.examination.VisitHome;
 import afterlength.workshop.instrument.Chapter;
@@ -52,7 +55,9 @@ final class House {
     final PhotographStore photographs;
     final PhotographIntake intake;
     final FindingStore findings;
+    final SittingStore sittings;
     final MeasureStore measures;
+    final RoomAir roomAir;
     final ConditionReports conditionReports;
     final FindingLines findingLines;
     final TreatmentStore treatments;
@@ -71,9 +76,11 @@ final class House {
         photographs = new PhotographStore(ledger);
         intake = new PhotographIntake(photographs, originals, smallPictures, clock);
         findings = new FindingStore(ledger);
+        sittings = new SittingStore(ledger);
         measures = new MeasureStore(ledger);
-        conditionReports =
-                new ConditionReports(owners, instruments, photographs, findings, measures, smallPictures, clock);
+        roomAir = new RoomAir(ledger);
+        conditionReports = new ConditionReports(
+                owners, instruments, photographs, findings, sittings, measures, smallPictures, clock);
         findingLines = new FindingLines(findings);
         treatments = new TreatmentStore(ledger);
         agreements = new AgreementStore(ledger, settings, clock, List.of());
@@ -98,8 +105,9 @@ final class House {
                 new ReceivePages(frames, settings, owners, instruments, visits, clock),
                 new PhotographPages(home, photographs, intake),
                 new PictureRoom(photographs, originals, smallPictures),
-                new FindingPages(home, settings, findings, photographs, clock),
-                new MeasurePages(home, settings, measures, clock),
+                new FindingPages(home, settings, findings, photographs, sittings, clock),
+                new SittingPages(home, settings, sittings, roomAir, clock),
+                new MeasurePages(home, settings, measures, roomAir, clock),
                 new ReportPages(home, settings, conditionReports),
                 new TreatmentPages(frames, settings, visits, findingLines, treatments),
                 new AgreementPages(frames, proposals, treatments, agreements, clock),

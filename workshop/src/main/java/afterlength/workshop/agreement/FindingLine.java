@@ -44,13 +44,14 @@ public record FindingLine(
         return hinders.isEmpty() || worse.isEmpty() ? hinders + worse : hinders + ", " + worse;
     }
 
+    /** Held together, so that no line ends between a figure and its unit. */
     private String size() {
         if (sizeMm == null) {
             return "";
         }
-        return ", "
-                + (sizePlusMinusMm == null
-                        ? Figures.plain(sizeMm) + " mm"
-                        : Figures.plusMinus(sizeMm, sizePlusMinusMm, "mm"));
+        String size = sizePlusMinusMm == null
+                ? Figures.plain(sizeMm) + " mm"
+                : Figures.plusMinus(sizeMm, sizePlusMinusMm, "mm");
+        return ", " + size.replace(' ', '\u00a0');
     }
 }

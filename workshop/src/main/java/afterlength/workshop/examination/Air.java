@@ -27,10 +27,10 @@ public record Air(@Nullable Double temperature_C, @Nullable Double humidity_pct)
     String words() {
         List<String> parts = new ArrayList<>();
         if (temperature_C != null) {
-            parts.add(Figures.plain(temperature_C) + " °C");
+            parts.add(Figures.plain(temperature_C) + "\u00a0°C");
         }
         if (humidity_pct != null) {
-            parts.add(Figures.plain(humidity_pct) + " % RH");
+            parts.add(Figures.plain(humidity_pct) + "\u00a0%\u00a0RH");
         }
         return String.join(", ", parts);
     }

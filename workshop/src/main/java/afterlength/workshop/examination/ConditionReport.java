@@ -5,6 +5,7 @@ import afterlength.workshop.instrument.Owner;
 import afterlength.workshop.instrument.Visit;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The condition of an instrument as it was found, to be printed, signed and given to the owner: what it is, how it came, how it
@@ -22,6 +23,7 @@ record ConditionReport(
         String currency,
         List<Part> parts,
         List<Photograph> views,
+        List<Sitting> sittings,
         List<Measure> measures,
         List<MeasurePair> pairs) {
 
@@ -53,8 +55,9 @@ record ConditionReport(
     }
 
     boolean hasMoisture() {
-        return measures.stream()
-                .anyMatch(measure -> !measure.air().moistureWords().isEmpty());
+        return Stream.concat(
+                        sittings.stream().map(Sitting::air), measures.stream().map(Measure::air))
+                .anyMatch(air -> air.findMoisture().isPresent());
     }
 
     /** The name by which the paper calls a picture that was given with it. */

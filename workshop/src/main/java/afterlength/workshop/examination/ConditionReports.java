@@ -27,6 +27,7 @@ public final class ConditionReports {
     private final InstrumentStore instruments;
     private final PhotographStore photographs;
     private final FindingBook book;
+    private final SittingStore sittings;
     private final MeasureStore measures;
     private final SmallPictures pictures;
     private final Clock clock;
@@ -36,12 +37,14 @@ public final class ConditionReports {
             InstrumentStore instruments,
             PhotographStore photographs,
             FindingStore findings,
+            SittingStore sittings,
             MeasureStore measures,
             SmallPictures pictures,
             Clock clock) {
         this.owners = owners;
         this.instruments = instruments;
         this.photographs = photographs;
+        this.sittings = sittings;
         this.measures = measures;
         this.pictures = pictures;
         this.clock = clock;
@@ -74,6 +77,7 @@ public final class ConditionReports {
                 shop.currency(),
                 byPart(findings),
                 views(visit.id(), findings),
+                sittings.listNow(visit.id()),
                 measures.listNow(visit.id()),
                 measures.pairs(visit.id()));
     }

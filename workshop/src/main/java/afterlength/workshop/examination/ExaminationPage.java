@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * The examination workbench: the findings so far beside the form for the next one.
  *
  * @param justWithdrawn what can be brought back with one touch, or null
+ * @param sittingJustWithdrawn the same for how it was looked at
  */
 record ExaminationPage(
         Frame frame,
@@ -16,6 +17,8 @@ record ExaminationPage(
         List<FindingEntry> findings,
         List<FindingEntry> withdrawn,
         @Nullable Finding justWithdrawn,
+        List<Sitting> sittings,
+        @Nullable Sitting sittingJustWithdrawn,
         FindingFields fields) {
 
     String answer() {

@@ -20,15 +20,22 @@ public final class FindingPages implements Room {
     private final SettingsStore settings;
     private final FindingStore findings;
     private final PhotographStore photographs;
+    private final SittingStore sittings;
     private final FindingBook book;
     private final Clock clock;
 
     public FindingPages(
-            VisitHome home, SettingsStore settings, FindingStore findings, PhotographStore photographs, Clock clock) {
+            VisitHome home,
+            SettingsStore settings,
+            FindingStore findings,
+            PhotographStore photographs,
+            SittingStore sittings,
+            Clock clock) {
         this.home = home;
         this.settings = settings;
         this.findings = findings;
         this.photographs = photographs;
+        this.sittings = sittings;
         this.clock = clock;
         book = new FindingBook(findings, photographs);
     }
@@ -56,6 +63,8 @@ public final class FindingPages implements Room {
                         book.listNow(visit.id()),
                         withdrawn,
                         findAsked(withdrawn, context.queryParam("withdrawn")),
+                        sittings.listNow(visit.id()),
+                        findAskedSitting(visit.id(), context.queryParam("withdrawn-sitting")),
                         fields(visit.id(), typed)));
     }
 
@@ -63,6 +72,15 @@ public final class FindingPages implements Room {
         return withdrawn.stream()
                 .map(FindingEntry::finding)
                 .filter(finding -> Long.toString(finding.id()).equals(id))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private @Nullable Sitting findAskedSitting(long visitId, @Nullable String id) {
+        return sittings.listHistories(visitId).stream()
+                .map(History::latest)
+                .filter(Sitting::withdrawn)
+                .filter(sitting -> Long.toString(sitting.id()).equals(id))
                 .findFirst()
                 .orElse(null);
     }

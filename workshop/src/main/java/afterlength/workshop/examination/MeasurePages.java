@@ -20,12 +20,14 @@ public final class MeasurePages implements Room {
     private final VisitHome home;
     private final SettingsStore settings;
     private final MeasureStore measures;
+    private final RoomAir roomAir;
     private final Clock clock;
 
-    public MeasurePages(VisitHome home, SettingsStore settings, MeasureStore measures, Clock clock) {
+    public MeasurePages(VisitHome home, SettingsStore settings, MeasureStore measures, RoomAir roomAir, Clock clock) {
         this.home = home;
         this.settings = settings;
         this.measures = measures;
+        this.roomAir = roomAir;
         this.clock = clock;
     }
 
@@ -76,7 +78,7 @@ public final class MeasurePages implements Room {
     /** Measuring goes in rows: the moment and the hand of the measure before, and the air that was typed last today. */
     private Typed fresh(long visitId) {
         Instant midnight = LocalDate.now(clock).atStartOfDay(clock.getZone()).toInstant();
-        Air air = measures.findAirSince(midnight).orElse(Air.UNKNOWN);
+        Air air = roomAir.findSince(midnight).orElse(Air.UNKNOWN);
         return measures.listNow(visitId).stream()
                 .filter(measure -> !measure.writtenAt().isBefore(midnight))
                 .reduce((first, second) -> second)

@@ -69,18 +69,6 @@ public final class MeasureStore {
         return latest;
     }
 
-    /** The air that was written down last since a time, for any instrument: all of them share the room. */
-    public Optional<Air> findAirSince(Instant since) {
-        return ledger.read(handle -> handle.createQuery("""
-                        SELECT temperature_c, humidity_pct FROM measure
-                        WHERE written_at >= :since AND (temperature_c IS NOT NULL OR humidity_pct IS NOT NULL) ORDER BY id DESC LIMIT 1
-                        """)
-                .bind("since", since)
-                .map((row, context) -> new Air(
-                        row.getObject("temperature_c", Double.class), row.getObject("humidity_pct", Double.class)))
-                .findOne());
-    }
-
     public Measure get(long id) {
         return ledger.read(handle -> handle.createQuery("SELECT * FROM measure WHERE id = :id")
                         .bind("id", id)

@@ -29,9 +29,7 @@ class ProposalPrintTest {
     /** All words of the paper in one line, hard and thin spaces as plain ones. */
     private String words() throws IOException {
         try (PdfRuler ruler = PdfRuler.of(ProposalPaper.pdf(shop.proposal(), OldViola.TODAY))) {
-            PDFTextStripper reader = new PDFTextStripper();
-            reader.setSortByPosition(true);
-            return reader.getText(ruler.document()).replaceAll("[\\s\u00a0\u202f]+", " ");
+            return new PDFTextStripper().getText(ruler.document()).replaceAll("[\\s\u00a0\u202f]+", " ");
         }
     }
 
@@ -44,8 +42,8 @@ class ProposalPrintTest {
                 .contains("Leave as it is Playing order Sound Full restoration")
                 .contains(
                         "If it is left: The gap grows with dry weather, dirt gets in, and the plate may crack where the seam"
-                                + " still holds. Taking it back: Reversible with water and warmth: the joint is hot hide glue and can"
-                                + " be opened again.")
+                                + " still holds.")
+                .contains("Reversible with water and warmth: the joint is hot hide glue and can be opened again.")
                 .contains(
                         "Retouch the loss with spirit colours: Comes off with spirit while the isolating coat below holds;"
                                 + " on soft old varnish not without loss.")

@@ -28,6 +28,8 @@ class HistoryStoreTest {
             "INSERT INTO finding_photograph VALUES (1, 1)",
             "INSERT INTO measure (id, visit_id, moment, quantity, value, unit, plus_minus, method, taken_at, hand, written_at)"
                     + " VALUES (1, 1, 'BEFORE', 'q', 1.5, 'mm', 0.1, '', '2026-11-03T10:00:00Z', 'h', '2026-11-03T10:00:00Z')",
+            "INSERT INTO sitting (id, visit_id, means, remark, sat_at, hand, written_at)"
+                    + " VALUES (1, 1, 'daylight', '', '2026-11-03T10:00:00Z', 'h', '2026-11-03T10:00:00Z')",
             "INSERT INTO treatment (id, visit_id, position, tier, title, reason, if_left, undoing, reversibility, materials, template, minutes_low,"
                     + " minutes_high, material_minor) VALUES (1, 1, 1, 'SOUND', 't', '', '', 'YES', '', '', '', 1, 2, 0)",
             "INSERT INTO agreement (id, visit_id, scope, agreed_on, agreed_by, means, low_minor, expected_minor, high_minor, tax_permille,"
@@ -60,6 +62,7 @@ class HistoryStoreTest {
                 "finding",
                 "finding_photograph",
                 "measure",
+                "sitting",
                 "agreement",
                 "agreement_line",
                 "diary_entry",

@@ -119,6 +119,22 @@ CREATE TABLE measure (
 ) STRICT;
 CREATE INDEX measure_of_visit ON measure (visit_id);
 
+-- history: how an instrument was looked at
+CREATE TABLE sitting (
+  id            INTEGER PRIMARY KEY,
+  visit_id      INTEGER NOT NULL REFERENCES visit,
+  replaces      INTEGER UNIQUE REFERENCES sitting,
+  withdrawn     INTEGER NOT NULL DEFAULT 0,
+  means         TEXT NOT NULL,
+  remark        TEXT NOT NULL,
+  temperature_c REAL,
+  humidity_pct  REAL,
+  sat_at        TEXT NOT NULL,
+  hand          TEXT NOT NULL,
+  written_at    TEXT NOT NULL
+) STRICT;
+CREATE INDEX sitting_of_visit ON sitting (visit_id);
+
 -- agreement ----------------------------------------------------------------------------------------------------------------
 
 CREATE TABLE treatment (
@@ -291,6 +307,8 @@ CREATE TRIGGER finding_photograph_kept BEFORE UPDATE ON finding_photograph BEGIN
 CREATE TRIGGER finding_photograph_not_removed BEFORE DELETE ON finding_photograph BEGIN SELECT RAISE(ABORT, 'history is kept: finding_photograph'); END;
 CREATE TRIGGER measure_kept BEFORE UPDATE ON measure BEGIN SELECT RAISE(ABORT, 'history is kept: measure'); END;
 CREATE TRIGGER measure_not_removed BEFORE DELETE ON measure BEGIN SELECT RAISE(ABORT, 'history is kept: measure'); END;
+CREATE TRIGGER sitting_kept BEFORE UPDATE ON sitting BEGIN SELECT RAISE(ABORT, 'history is kept: sitting'); END;
+CREATE TRIGGER sitting_not_removed BEFORE DELETE ON sitting BEGIN SELECT RAISE(ABORT, 'history is kept: sitting'); END;
 CREATE TRIGGER agreement_kept BEFORE UPDATE ON agreement BEGIN SELECT RAISE(ABORT, 'history is kept: agreement'); END;
 CREATE TRIGGER agreement_not_removed BEFORE DELETE ON agreement BEGIN SELECT RAISE(ABORT, 'history is kept: agreement'); END;
 CREATE TRIGGER agreement_line_kept BEFORE UPDATE ON agreement_line BEGIN SELECT RAISE(ABORT, 'history is kept: agreement_line'); END;
@@ -309,6 +327,8 @@ CREATE VIEW finding_now AS
   SELECT f.* FROM finding f WHERE f.withdrawn = 0 AND NOT EXISTS (SELECT 1 FROM finding later WHERE later.replaces = f.id);
 CREATE VIEW measure_now AS
   SELECT m.* FROM measure m WHERE m.withdrawn = 0 AND NOT EXISTS (SELECT 1 FROM measure later WHERE later.replaces = m.id);
+CREATE VIEW sitting_now AS
+  SELECT s.* FROM sitting s WHERE s.withdrawn = 0 AND NOT EXISTS (SELECT 1 FROM sitting later WHERE later.replaces = s.id);
 CREATE VIEW agreement_now AS
   SELECT a.* FROM agreement a WHERE NOT EXISTS (SELECT 1 FROM agreement later WHERE later.replaces = a.id);
 CREATE VIEW diary_entry_now AS
