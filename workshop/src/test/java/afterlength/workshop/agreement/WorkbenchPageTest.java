@@ -60,7 +60,7 @@ class WorkbenchPageTest {
                 .hasSize(TreatmentTemplates.list().size() - 3);
         assertThat(page.words("form > fieldset .templateoption:eq(1) .about"))
                 .isEqualTo("A clean crack that closes by hand can be glued without opening the body."
-                        + " playing order, 25 min – 1 h 35 by hand for one crack; can be taken back in part.");
+                        + " Playing order, 25 min – 1 h 35 by hand for one crack; can be taken back in part.");
     }
 
     @Test
@@ -102,11 +102,11 @@ class WorkbenchPageTest {
                 .isEqualTo(
                         "Leave as it is Nothing is done to it. It stays as it was found. nothing No work, so no price."
                                 + " What stays, and what happens then Without “Glue the open seam”: The gap grows with dry weather,"
-                                + " dirt gets in, and the plate may crack where the seam still holds. And all that stays in the"
-                                + " columns to the right. The owner chose this");
+                                + " dirt gets in, and the plate may crack where the seam still holds. And what the next way leaves,"
+                                + " too. The owner chose this");
         assertThat(page.words("section[aria-labelledby=scope-FULL]"))
                 .contains(
-                        "Is done, with all that stands to the left Retouch the loss with spirit colours",
+                        "Is done, with all of the way before Retouch the loss with spirit colours",
                         "Can it be undone? Retouch the loss with spirit colours: can be taken back in part",
                         "Nothing of what is proposed stays undone.");
     }
