@@ -90,7 +90,7 @@ final class House {
         owners = new OwnerStore(ledger);
         instruments = new InstrumentStore(ledger);
         visits = new VisitStore(ledger);
-        findingLines = new FindingLines(ledger);
+        findingLines = new FindingLines(findings);
         treatments = new TreatmentStore(ledger);
         agreements = new AgreementStore(ledger, settings, clock, List.of(new AgreedSteps()));
         steps = new StepStore(ledger);

@@ -32,6 +32,7 @@ class ArchitectureTest {
     private static Map<String, Set<String>> arrows() {
         Map<String, Set<String>> table = new TreeMap<>();
         table.put("craft.units", Set.of());
+        table.put("craft.estimate", Set.of());
         table.put("craft.geometry", Set.of("craft.units"));
         table.put("craft.setup", Set.of("craft.units", "craft.geometry"));
         table.put("craft.wood", Set.of("craft.units"));

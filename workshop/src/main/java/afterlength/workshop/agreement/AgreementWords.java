@@ -19,12 +19,25 @@ final class AgreementWords {
     }
 
     static String agreed(Agreement agreement, PriceWords words) {
-        String what = agreement.scope() == Scope.LEAVE
-                ? "it stays as it is"
-                : agreement.scope().words() + ", " + words.range(agreement.price()) + ", "
-                        + new Tax(agreement.taxPermille()).withWords();
         return "Agreed on " + Days.words(agreement.agreedOn()) + " with " + agreement.agreedBy() + ", "
-                + agreement.means().words() + ": " + what + ".";
+                + agreement.means().words() + ": "
+                + chosen(agreement.scope(), agreement.price(), new Tax(agreement.taxPermille()), words) + ".";
+    }
+
+    /** "sound, EUR 480 – 720, with 19 % tax"; when it is left, only what was done so far has a price. */
+    private static String chosen(Scope scope, PriceSpan price, Tax tax, PriceWords words) {
+        String priced = words.range(price) + ", " + tax.withWords();
+        if (scope != Scope.LEAVE) {
+            return scope.words() + ", " + priced;
+        }
+        return price.equals(PriceSpan.NOTHING)
+                ? "it stays as it is"
+                : "it stays as it is; for what was done so far " + priced;
+    }
+
+    /** The same for lines that are being chosen. */
+    static String chosen(AgreeSum sum) {
+        return capital(chosen(sum.scope(), sum.sum().price(), sum.words().tax(), sum.words()));
     }
 
     private static String offered(Proposal proposal) {
@@ -32,7 +45,7 @@ final class AgreementWords {
             return "Nothing is proposed yet.";
         }
         return proposal.offers().list().stream()
-                .filter(offer -> offer.scope() != Scope.LEAVE && offer.adds())
+                .filter(offer -> offer.scope() != Scope.LEAVE && offer.differs())
                 .min(Comparator.comparing(ScopeOffer::scope))
                 .map(offer -> capital(offer.scope().words()) + " would take "
                         + PriceWords.hours(offer.sum().work()) + " by hand and come to "

@@ -1,6 +1,9 @@
 package afterlength.workshop.agreement;
 
 import afterlength.workshop.desk.Figures;
+import afterlength.workshop.examination.Answer;
+import afterlength.workshop.examination.Finding;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** What this stage needs to know of a finding: enough to name it to the owner and to choose a treatment. */
@@ -11,29 +14,44 @@ public record FindingLine(
         String place,
         @Nullable Double sizeMm,
         @Nullable Double sizePlusMinusMm,
-        String hindersPlaying,
-        String getsWorse,
+        boolean hindersPlaying,
+        boolean getsWorse,
         String observation) {
 
-    /** "top: open seam, lower bout, treble side, 84 ± 2 mm". */
+    static FindingLine of(Finding finding) {
+        return new FindingLine(
+                finding.id(),
+                finding.part(),
+                finding.kind(),
+                finding.place(),
+                finding.sizeMm(),
+                finding.sizePlusMinusMm(),
+                finding.hindersPlaying() == Answer.YES,
+                finding.getsWorse() == Answer.YES,
+                finding.observation());
+    }
+
+    /** "wing crack, top, treble side, 31 ± 1 mm"; a kind that names its part stands alone. */
     public String words() {
-        return part + ": " + kind + (place.isEmpty() ? "" : ", " + place) + size();
+        boolean named = kind.toLowerCase(Locale.ROOT).contains(part.toLowerCase(Locale.ROOT));
+        return kind + (named ? "" : ", " + part) + (place.isEmpty() ? "" : ", " + place) + size();
     }
 
     /** What it means for playing, empty when it does not hinder and does not get worse. */
     public String consequence() {
-        String hinders = hindersPlaying.equals("YES") ? "hinders playing" : "";
-        String worse = getsWorse.equals("YES") ? "gets worse" : "";
+        String hinders = hindersPlaying ? "hinders playing" : "";
+        String worse = getsWorse ? "gets worse" : "";
         return hinders.isEmpty() || worse.isEmpty() ? hinders + worse : hinders + ", " + worse;
     }
 
+    /** Held together, so that no line ends between a figure and its unit. */
     private String size() {
         if (sizeMm == null) {
             return "";
         }
-        return ", "
-                + (sizePlusMinusMm == null
-                        ? Figures.plain(sizeMm) + " mm"
-                        : Figures.plusMinus(sizeMm, sizePlusMinusMm, "mm"));
+        String size = sizePlusMinusMm == null
+                ? Figures.plain(sizeMm) + " mm"
+                : Figures.plusMinus(sizeMm, sizePlusMinusMm, "mm");
+        return ", " + size.replace(' ', '\u00a0');
     }
 }

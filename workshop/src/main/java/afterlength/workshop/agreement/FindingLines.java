@@ -1,23 +1,17 @@
 package afterlength.workshop.agreement;
 
-import afterlength.workshop.ledger.Ledger;
+import afterlength.workshop.examination.FindingStore;
 import java.util.List;
 
-/** The findings of a visit that hold now, as this stage reads them. */
+/** The findings of a visit that hold now, as this stage reads them: the one place where it asks the stage before. */
 public final class FindingLines {
-    private final Ledger ledger;
+    private final FindingStore findings;
 
-    public FindingLines(Ledger ledger) {
-        this.ledger = ledger;
+    public FindingLines(FindingStore findings) {
+        this.findings = findings;
     }
 
     public List<FindingLine> listNow(long visitId) {
-        return ledger.read(handle -> handle.createQuery("""
-                        SELECT id, part, kind, place, size_mm, size_plus_minus_mm, hinders_playing, gets_worse, observation
-                        FROM finding_now WHERE visit_id = :visit ORDER BY id
-                        """)
-                .bind("visit", visitId)
-                .mapTo(FindingLine.class)
-                .list());
+        return findings.listNow(visitId).stream().map(FindingLine::of).toList();
     }
 }

@@ -2,13 +2,13 @@ package afterlength.workshop.agreement;
 
 import afterlength.workshop.ledger.Settings;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Predicate;
 
 /** The ways open to the owner: to leave the instrument as it is, and three suggestions, each of which contains the one before. */
 final class Offers {
+    private static final String LEFT = "Nothing is done to it. It stays as it was found.";
+
     private final List<ReckonedLine> lines;
     private final Settings settings;
 
@@ -32,8 +32,10 @@ final class Offers {
     /** Leave as it is first, then the suggestions from the smallest to the largest. */
     List<ScopeOffer> list() {
         List<ScopeOffer> offers = new ArrayList<>();
-        offers.add(offer(Scope.LEAVE, "Nothing is done. It stays as it is and as it was found.", line -> false, true));
-        Arrays.stream(Tier.values()).map(this::suggestion).forEach(offers::add);
+        offers.add(offer(Scope.LEAVE, LEFT));
+        for (Tier tier : Tier.values()) {
+            offers.add(offer(Scope.of(tier), tier.sentence()));
+        }
         return offers;
     }
 
@@ -42,18 +44,23 @@ final class Offers {
                 lines.stream().filter(line -> accepted.contains(line.id())).toList(), settings);
     }
 
-    private ScopeOffer suggestion(Tier tier) {
-        boolean adds = lines.stream().anyMatch(line -> line.treatment().tier() == tier);
-        return offer(
-                Scope.of(tier),
-                tier.sentence(),
-                line -> tier.includes(line.treatment().tier()),
-                adds);
+    private ScopeOffer offer(Scope scope, String sentence) {
+        List<ReckonedLine> contained =
+                lines.stream().filter(line -> first(line).compareTo(scope) <= 0).toList();
+        List<ReckonedLine> later =
+                lines.stream().filter(line -> first(line).compareTo(scope) > 0).toList();
+        Scope next = later.stream().map(Offers::first).min(Scope::compareTo).orElse(scope);
+        List<ReckonedLine> left = with(next, later);
+        boolean goesOn = left.size() < later.size();
+        return new ScopeOffer(
+                scope, sentence, contained, with(scope, contained), left, goesOn, Reckoning.of(contained, settings));
     }
 
-    private ScopeOffer offer(Scope scope, String sentence, Predicate<ReckonedLine> contains, boolean adds) {
-        List<ReckonedLine> contained = lines.stream().filter(contains).toList();
-        List<ReckonedLine> left = lines.stream().filter(contains.negate()).toList();
-        return new ScopeOffer(scope, sentence, contained, left, Reckoning.of(contained, settings), adds);
+    private static List<ReckonedLine> with(Scope scope, List<ReckonedLine> lines) {
+        return lines.stream().filter(line -> first(line) == scope).toList();
+    }
+
+    private static Scope first(ReckonedLine line) {
+        return Scope.firstWith(line.treatment());
     }
 }

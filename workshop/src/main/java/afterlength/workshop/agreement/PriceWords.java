@@ -35,7 +35,7 @@ record PriceWords(String currency, Money perHour, Tax tax) {
     String range(PriceSpan price) {
         String low = whole(price.low());
         String high = whole(price.high());
-        return low.equals(high) ? low : low + " – " + high.substring(currency.length() + 1);
+        return low.equals(high) ? low : low + "\u00a0–\u00a0" + high.substring(currency.length() + 1);
     }
 
     String ceiling(@Nullable Money amount) {

@@ -20,7 +20,7 @@ record Proposal(
         Settings settings,
         List<FindingLine> findings,
         List<Treatment> treatments,
-        List<Answer> answers,
+        List<AnsweredFinding> answers,
         Offers offers,
         List<Agreed> agreements) {
 
@@ -43,14 +43,14 @@ record Proposal(
     /** The lines that answer a finding. */
     List<Treatment> answering(FindingLine finding) {
         return treatments.stream()
-                .filter(treatment -> answers.contains(new Answer(treatment.id(), finding.id())))
+                .filter(treatment -> answers.contains(new AnsweredFinding(treatment.id(), finding.id())))
                 .toList();
     }
 
     /** The findings that a line answers. */
     List<FindingLine> answeredBy(Treatment treatment) {
         return findings.stream()
-                .filter(finding -> answers.contains(new Answer(treatment.id(), finding.id())))
+                .filter(finding -> answers.contains(new AnsweredFinding(treatment.id(), finding.id())))
                 .toList();
     }
 

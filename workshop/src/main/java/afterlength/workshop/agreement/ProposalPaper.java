@@ -30,19 +30,9 @@ record ProposalPaper(Proposal proposal) {
                 Map.of());
     }
 
+    /** The ways that differ from each other, to leave it as it is among them. */
     List<ScopeOffer> offers() {
-        return proposal.offers().list();
-    }
-
-    /** The suggestions that differ from each other. */
-    List<ScopeOffer> suggestions() {
-        return offers().stream()
-                .filter(offer -> offer.scope() != Scope.LEAVE && offer.adds())
-                .toList();
-    }
-
-    ScopeOffer leaving() {
-        return offers().get(0);
+        return proposal.offers().list().stream().filter(ScopeOffer::differs).toList();
     }
 
     /** What cannot be undone, or only in part, whatever the owner chooses. */

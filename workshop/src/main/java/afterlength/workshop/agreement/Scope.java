@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
-/** What an owner may choose: one of three ready suggestions, to leave the instrument as it is, or lines of their own choice. */
+/** What an owner may choose: to leave the instrument as it is, one of three ready suggestions, or lines of their own choice. */
 public enum Scope {
     LEAVE("leave as it is"),
     PLAYING_ORDER("playing order"),
@@ -26,16 +26,24 @@ public enum Scope {
         return valueOf(tier.name());
     }
 
-    /** The name of what was accepted: the smallest suggestion that holds exactly these lines. */
+    /** The smallest way that contains a line: what was done before the agreement is in every one. */
+    static Scope firstWith(Treatment line) {
+        return TreatmentTemplates.partOf(line) == JobPart.BEFORE ? LEAVE : of(line.tier());
+    }
+
+    /** The name of what was accepted: the smallest way that holds exactly these lines, the owner's own choice when none does. */
     static Scope of(List<Treatment> offered, Set<Long> accepted) {
-        if (accepted.isEmpty()) {
+        if (offered.stream().noneMatch(line -> accepted.contains(line.id()) && firstWith(line) != LEAVE)) {
             return LEAVE;
         }
-        return Arrays.stream(Tier.values())
-                .filter(tier ->
-                        offered.stream().allMatch(line -> tier.includes(line.tier()) == accepted.contains(line.id())))
-                .map(Scope::of)
+        return Arrays.stream(values())
+                .filter(scope ->
+                        offered.stream().allMatch(line -> scope.contains(line) == accepted.contains(line.id())))
                 .findFirst()
                 .orElse(OWN_CHOICE);
+    }
+
+    private boolean contains(Treatment line) {
+        return firstWith(line).compareTo(this) <= 0;
     }
 }

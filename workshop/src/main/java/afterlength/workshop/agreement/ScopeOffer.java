@@ -6,22 +6,29 @@ import java.util.List;
  * One of the ways open to the owner.
  *
  * @param contained the lines that are done
- * @param left the lines that are not done, whose places stay as they are
- * @param adds whether it goes further than the suggestion before it
+ * @param added those of them that the way before it does not contain
+ * @param left the lines that the next way would add, whose places stay as they are
+ * @param goesOn whether ways after that would add more still
  */
 record ScopeOffer(
         Scope scope,
         String sentence,
         List<ReckonedLine> contained,
+        List<ReckonedLine> added,
         List<ReckonedLine> left,
-        Reckoning sum,
-        boolean adds) {
+        boolean goesOn,
+        Reckoning sum) {
 
-    List<Treatment> done() {
-        return contained.stream().map(ReckonedLine::treatment).toList();
+    /** A suggestion that holds no more than the one before it need not be chosen. */
+    boolean differs() {
+        return scope == Scope.LEAVE || !added.isEmpty();
     }
 
-    /** What is done and cannot be undone, or only in part. */
+    List<Treatment> done() {
+        return added.stream().map(ReckonedLine::treatment).toList();
+    }
+
+    /** What is done here and cannot be undone, or only in part. */
     List<Treatment> notFullyUndone() {
         return done().stream().filter(line -> line.undoing() != Undoing.YES).toList();
     }
@@ -35,9 +42,8 @@ record ScopeOffer(
     }
 
     List<String> materials() {
-        return contained.stream()
-                .map(line -> line.treatment().materials())
-                .flatMap(words -> List.of(words.split(",")).stream())
+        return done().stream()
+                .flatMap(line -> List.of(line.materials().split(",")).stream())
                 .map(String::strip)
                 .filter(words -> !words.isEmpty() && !words.equals("none"))
                 .distinct()

@@ -11,7 +11,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** Reads the two tables of the shop's practice: {@code treatments.csv}, words for the owner, and {@code treatment_steps.csv}. */
+/**
+ * Reads the two tables of the shop's practice: {@code treatments.csv}, words for the owner ({@code docs/sources.md#proposal-words}),
+ * and {@code treatment_steps.csv}, minutes and waits ({@code docs/sources.md#shop-times}). Rows marked as read name
+ * {@code docs/sources.md#petherick-1903} or {@code docs/sources.md#mayson-1909}; all others are common practice.
+ */
 final class TemplateTables {
     private TemplateTables() {}
 

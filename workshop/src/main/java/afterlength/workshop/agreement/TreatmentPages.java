@@ -108,7 +108,7 @@ public final class TreatmentPages implements Room {
         Treatment treatment = treatments.get(Addresses.id(context, "treatment"));
         List<Long> answered = treatments.listAnswers(treatment.visitId()).stream()
                 .filter(answer -> answer.treatmentId() == treatment.id())
-                .map(Answer::findingId)
+                .map(AnsweredFinding::findingId)
                 .toList();
         Typed typed = refused == null ? Typed.knownAll(TreatmentForm.typedOf(treatment, answered)) : refused;
         String address = "/treatments/" + treatment.id() + "/edit";

@@ -38,7 +38,7 @@ public final class TreatmentStore {
     }
 
     /** Which line answers which finding. A finding that was corrected is followed to its latest form; withdrawn ones fall out. */
-    public List<Answer> listAnswers(long visitId) {
+    public List<AnsweredFinding> listAnswers(long visitId) {
         return ledger.read(handle -> handle.createQuery("""
                         WITH RECURSIVE form (first, now) AS (
                           SELECT id, id FROM finding WHERE visit_id = :visit
@@ -52,7 +52,7 @@ public final class TreatmentStore {
                         ORDER BY finding_now.id, answer.treatment_id
                         """)
                 .bind("visit", visitId)
-                .mapTo(Answer.class)
+                .mapTo(AnsweredFinding.class)
                 .list());
     }
 
