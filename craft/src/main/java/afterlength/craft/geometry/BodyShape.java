@@ -43,7 +43,7 @@ public record BodyShape(
                 lowerWidth_mm,
                 Point.of(upperWidth_mm * 0.458, length_mm * 0.358),
                 Point.of(lowerWidth_mm * 0.445, length_mm * 0.602),
-                length_mm * 0.0195,
+                length_mm * 0.0172,
                 stop_mm);
     }
 

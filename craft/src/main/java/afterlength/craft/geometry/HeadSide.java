@@ -51,6 +51,20 @@ public final class HeadSide {
         return sized(VOLUTE.part(THROAT, 1));
     }
 
+    /**
+     * How many turns of the spiral lie between a place and the outer edge in the same direction from the eye, from 0 at the
+     * edge; negative outside, on the pegbox.
+     */
+    public double turnsFromEdge(Point place) {
+        Point drawn = place.scaled(1 / factor);
+        return VOLUTE.turnsFromEdge(drawn);
+    }
+
+    /** How far round the eye a place lies, 0 to 1, from where the spiral begins at the back. */
+    public double wayRound(Point place) {
+        return VOLUTE.wayRound(place.scaled(1 / factor));
+    }
+
     /** What follows below the nut: face and lower edge of the board, back of the neck, as far as a hand's breadth. */
     public List<Curve> neckLines() {
         Curve face = Curve.line(Point.of(0.6, 0), Point.of(0.6, 46));

@@ -53,6 +53,19 @@ final class Spiral {
         return Math.toDegrees(Math.atan2(ahead.y_mm() - here.y_mm(), ahead.x_mm() - here.x_mm()));
     }
 
+    /** Share of a full turn from the spiral's beginning to the direction of a place, 0 to 1. */
+    double wayRound(Point place) {
+        double angle_deg = Math.toDegrees(Math.atan2(place.y_mm() - centre.y_mm(), place.x_mm() - centre.x_mm()));
+        double turned = (angle_deg - start_deg) * Math.signum(turn_deg) / 360;
+        return turned - Math.floor(turned);
+    }
+
+    /** Turns of the spiral between its outermost edge and a place, both seen in the same direction from the centre. */
+    double turnsFromEdge(Point place) {
+        double share = Math.log(Math.max(centre.distanceTo_mm(place), inner_mm * 0.2) / outer_mm) / Math.log(inner_mm / outer_mm);
+        return share * Math.abs(turn_deg) / 360 - wayRound(place);
+    }
+
     /** Hermite piece: the handles are a third of the derivative along the share. */
     private Cubic piece(double from, double to) {
         double third = (to - from) / 3;
