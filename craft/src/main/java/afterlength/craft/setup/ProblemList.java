@@ -3,6 +3,7 @@ package afterlength.craft.setup;
 import afterlength.craft.units.Problem;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Gathers what is wrong, in the order it is looked at. */
 final class ProblemList {
@@ -18,7 +19,7 @@ final class ProblemList {
         }
     }
 
-    void add(String at, Object value, String message) {
+    void add(String at, @Nullable Object value, String message) {
         problems.add(new Problem(at, value, message));
     }
 

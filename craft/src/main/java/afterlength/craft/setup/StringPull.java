@@ -19,8 +19,7 @@ public sealed interface StringPull {
     record DensityAndPitch(double linearDensity_g_m, double frequency_Hz) implements StringPull {
         @Override
         public OptionalDouble findTension_N(double speakingLength_mm) {
-            double wave_m_s = 2 * frequency_Hz * speakingLength_mm / 1000;
-            return OptionalDouble.of(wave_m_s * wave_m_s * linearDensity_g_m / 1000);
+            return OptionalDouble.of(StringMechanics.tension_N(linearDensity_g_m, frequency_Hz, speakingLength_mm));
         }
     }
 

@@ -10,7 +10,7 @@ import java.util.Optional;
  * symmetrically; then it is turned and shifted until they meet the points.
  *
  * <p>The two places are searched by halving: walking in from both ends by the same length, the distance between them shrinks
- * from the width of the template to nothing. Empty when the template is narrower than the points are apart, or when, so laid, its
+ * from the width of the template to nothing (evenly so for any edge of the form of a bridge). Empty when the template is narrower than the points are apart, or when, so laid, its
  * edge would overhang (y no longer growing).
  */
 final class TemplatePlacing {
