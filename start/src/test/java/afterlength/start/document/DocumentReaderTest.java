@@ -132,7 +132,11 @@ class DocumentReaderTest {
 
     @Test
     void aVeryLongNumberIsRefused() {
-        assertThat(read("{\"a\": " + "9".repeat(2000) + "}").problems()).hasSize(1);
+        assertRefused(
+                "{\"a\": " + "9".repeat(2000) + "}",
+                null,
+                "The document holds a number, a key or a text too long to read. Give numbers of at most"
+                        + " 1000 digits, and short names.");
         assertThat(read("{\"a\": 1e" + "9".repeat(500) + "}").problems()).isNotEmpty();
     }
 
