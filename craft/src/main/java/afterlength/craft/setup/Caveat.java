@@ -31,4 +31,13 @@ public sealed interface Caveat {
 
     /** The treble string is wanted higher than the bass string; the two may have been exchanged. */
     record TrebleAboveBass(Length bass, Length treble) implements Caveat {}
+
+    /** The scoop was not measured; stopped notes are reckoned on a board without any, so that they come out higher than they are. */
+    record ScoopNotMeasured() implements Caveat {}
+
+    /** Without the waist the outer strings have one limit only, and no clear angle. */
+    record WaistNotMeasured() implements Caveat {}
+
+    /** The bow lies over the board, which may be met before a neighbour and is not looked at. */
+    record BowOverBoard(Length distance, Length boardEnd) implements Caveat {}
 }

@@ -15,6 +15,14 @@ record StringRun(
         double diameter_mm,
         double scoop_mm) {
 
+    static StringRun[] all(BridgeShape shape) {
+        StringRun[] runs = new StringRun[shape.strings().size()];
+        for (int i = 0; i < runs.length; i++) {
+            runs[i] = of(shape, i);
+        }
+        return runs;
+    }
+
     static StringRun of(BridgeShape shape, int string) {
         BridgeInputs inputs = shape.inputs();
         SeatedString seated = shape.strings().get(string);
@@ -37,8 +45,32 @@ record StringRun(
         return nutUnderside_mm + (bridgeUnderside_mm - nutUnderside_mm) * x_mm / speakingLength_mm;
     }
 
+    boolean hasBoardUnder(double x_mm) {
+        return Math.abs(y_mm(x_mm)) < board.radiusAt_mm(x_mm);
+    }
+
     /** The board surface right under the string; x between nut and board end. */
     double boardUnder_mm(double x_mm) {
         return board.surface_mm(x_mm, y_mm(x_mm), scoop_mm);
+    }
+
+    /** Cut across at this distance from the bridge, not stopped. */
+    Disc open(double distance_mm) {
+        double x_mm = speakingLength_mm - distance_mm;
+        return new Disc(y_mm(x_mm), openUnderside_mm(x_mm) + diameter_mm / 2, diameter_mm / 2);
+    }
+
+    /** The same when a finger holds the string on the board, S from the bridge; the bow lies between finger and bridge. */
+    Disc stopped(double stopped_mm, double distance_mm) {
+        double x_mm = speakingLength_mm - distance_mm;
+        double finger_mm = boardUnder_mm(speakingLength_mm - stopped_mm);
+        double underside_mm = bridgeUnderside_mm + (finger_mm - bridgeUnderside_mm) * distance_mm / stopped_mm;
+        return new Disc(y_mm(x_mm), underside_mm + diameter_mm / 2, diameter_mm / 2);
+    }
+
+    /** The same string with its bridge end at another height. */
+    StringRun withBridgeUnderside_mm(double other_mm) {
+        return new StringRun(
+                board, speakingLength_mm, nutY_mm, nutUnderside_mm, bridgeY_mm, other_mm, diameter_mm, scoop_mm);
     }
 }
