@@ -14,8 +14,6 @@ import afterlength.start.document.Reply;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
 
 /** What a set of strings pulls at its pitch, and what the bridge carries of it. */
 final class StringsVerb implements Verb {
@@ -82,7 +80,7 @@ final class StringsVerb implements Verb {
                         "strings",
                         load.strings().stream().map(StringsVerb::string).toList())
                 .put("totals", totals(load))
-                .put("lean_deg", optional(load.findLean(), Angle::deg))
+                .put("lean_deg", load.findLean(), Angle::deg)
                 .putTexts("caveats", caveats(set));
     }
 
@@ -92,7 +90,7 @@ final class StringsVerb implements Verb {
                 .put("frequency_Hz", string.frequency().hertz())
                 .put("linear_density_g_m", string.linearDensity_g_m())
                 .put("tension_N", string.tension().newton())
-                .put("downforce_N", optional(string.findDownforce(), Force::newton));
+                .put("downforce_N", string.findDownforce(), Force::newton);
     }
 
     private static AnswerDocument totals(StringSetLoad load) {
@@ -100,8 +98,8 @@ final class StringsVerb implements Verb {
         return new AnswerDocument()
                 .put("tension_N", load.totalTension().newton())
                 .put("tension_kgf", load.totalTension().kgf())
-                .put("downforce_N", optional(downforce, Force::newton))
-                .put("downforce_kgf", optional(downforce, Force::kgf));
+                .put("downforce_N", downforce, Force::newton)
+                .put("downforce_kgf", downforce, Force::kgf);
     }
 
     private static List<String> caveats(StringSet set) {
@@ -114,9 +112,5 @@ final class StringsVerb implements Verb {
                     "A diameter gives the weight of a solid string only; for a wound one weigh it or take its linear density.");
         }
         return caveats;
-    }
-
-    private static <T> OptionalDouble optional(Optional<T> quantity, ToDoubleFunction<T> number) {
-        return quantity.isPresent() ? OptionalDouble.of(number.applyAsDouble(quantity.get())) : OptionalDouble.empty();
     }
 }
