@@ -16,6 +16,17 @@ public record BowCell(
         double opening_deg,
         double margin_mm,
         double meets_N) {
+    static BowCell of(Played played, BowLimits limits) {
+        return new BowCell(
+                played.string(),
+                played.semitones(),
+                played.distance_mm(),
+                played.force_N(),
+                Math.toDegrees(limits.opening_rad()),
+                limits.margin_mm(),
+                limits.meets_N());
+    }
+
     /** 0 when the limits have crossed. */
     public double clearAngle_deg() {
         return Math.max(0, opening_deg);

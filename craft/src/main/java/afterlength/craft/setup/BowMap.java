@@ -2,13 +2,15 @@ package afterlength.craft.setup;
 
 import afterlength.craft.units.Problem;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * How each string can be played alone, over strings × stops × bow distances × forces, neighbours open. Left out of the cells are
- * stops beyond the end of the board, stops between bow and bridge, and outer strings while the waist is not measured.
+ * stops beyond the end of the board, stops between bow and bridge, places farther out than the axes
+ * say, and outer strings while the waist is not measured.
  */
 public record BowMap(BowMapAxes axes, List<String> names, List<BowCell> cells, List<Caveat> caveats)
         implements BowMapAnswer {
@@ -19,25 +21,24 @@ public record BowMap(BowMapAxes axes, List<String> names, List<BowCell> cells, L
     }
 
     public static BowMapAnswer of(BridgeShape shape, BowMapAxes axes) {
-        List<Problem> problems = BowMapChecks.problems(shape, axes);
-        if (!problems.isEmpty()) {
-            return new BowRefused(problems);
-        }
-        List<BowCell> cells = new ArrayList<>();
-        new BowSurvey(shape.inputs(), axes).visit(StringRun.all(shape), cells::add);
-        List<String> names = shape.strings().stream().map(SeatedString::name).toList();
-        return new BowMap(axes, names, cells, caveats(shape.inputs()));
+        List<Problem> problems = BowMapChecks.problems(shape.inputs(), axes);
+        return problems.isEmpty() ? drawn(shape, axes) : new BowRefused(problems);
     }
 
-    private static List<Caveat> caveats(BridgeInputs inputs) {
-        List<Caveat> caveats = new ArrayList<>();
-        if (inputs.board().scoop_mm() == null) {
-            caveats.add(new Caveat.ScoopNotMeasured());
+    private static BowMap drawn(BridgeShape shape, BowMapAxes axes) {
+        BridgeInputs inputs = shape.inputs();
+        StringRun[] runs = StringRun.all(shape);
+        BowContact contact = new BowContact(inputs, runs);
+        List<BowCell> cells = new ArrayList<>();
+        for (Played played : BowSurvey.places(inputs, axes, runs)) {
+            BowLimits limits = contact.limits(played);
+            if (limits.hasBoth()) {
+                cells.add(BowCell.of(played, limits));
+            }
         }
-        if (inputs.waist() == null) {
-            caveats.add(new Caveat.WaistNotMeasured());
-        }
-        return caveats;
+        List<String> names = shape.strings().stream().map(SeatedString::name).toList();
+        double farthest_mm = Collections.max(axes.distances_mm());
+        return new BowMap(axes, names, cells, BowCaveats.list(inputs, true, farthest_mm));
     }
 
     /** The place with the least room; empty only when no place on the map can be played at all. */

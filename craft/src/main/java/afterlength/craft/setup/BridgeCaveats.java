@@ -2,6 +2,7 @@ package afterlength.craft.setup;
 
 import afterlength.craft.units.Length;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,6 +31,9 @@ final class BridgeCaveats {
         Optional<CommonSetup> common = CommonSetup.find(length_mm);
         common.ifPresentOrElse(this::compare, () -> caveats.add(new Caveat.NoCommonRange(Length.ofMm(length_mm))));
         inputsThemselves();
+        if (inputs.crown() instanceof EvenPlayCrown even) {
+            evenPlay(even);
+        }
         for (int i = 1; i < strings.size() - 1; i++) {
             inner(strings.get(i));
         }
@@ -100,6 +104,14 @@ final class BridgeCaveats {
             if (arc.radius_mm() < smallest_mm) {
                 caveats.add(new Caveat.CrownUndercut(Length.ofMm(arc.radius_mm()), Length.ofMm(smallest_mm)));
             }
+        }
+    }
+
+    private void evenPlay(EvenPlayCrown even) {
+        caveats.addAll(BowCaveats.list(
+                inputs, true, Collections.max(even.axesFor(inputs).distances_mm())));
+        if (even.axes() == null && !inputs.allTensionsKnown()) {
+            caveats.add(new Caveat.EvenPlayWithoutForce());
         }
     }
 

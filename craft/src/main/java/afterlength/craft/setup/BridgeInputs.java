@@ -1,6 +1,7 @@
 package afterlength.craft.setup;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,6 +37,15 @@ public record BridgeInputs(
 
     public BridgeInputs {
         strings = List.copyOf(strings);
+    }
+
+    /** Tension of one string over this speaking length, empty when nothing is known of it. */
+    OptionalDouble findTension_N(int string) {
+        return strings.get(string).pull().findTension_N(speakingLength_mm);
+    }
+
+    boolean allTensionsKnown() {
+        return strings.stream().noneMatch(string -> string.pull() instanceof StringPull.Unknown);
     }
 
     /** The same with single answers changed: {@code inputs.change().projection_mm(28).done()}. */

@@ -36,12 +36,7 @@ final class BridgeThrust {
     }
 
     private double tension_N(int string) {
-        return shape.inputs()
-                .strings()
-                .get(string)
-                .pull()
-                .findTension_N(shape.inputs().speakingLength_mm())
-                .orElseThrow();
+        return shape.inputs().findTension_N(string).orElseThrow();
     }
 
     private Vector thrust_N(int string) {

@@ -40,4 +40,7 @@ public sealed interface Caveat {
 
     /** The bow lies over the board, which may be met before a neighbour and is not looked at. */
     record BowOverBoard(Length distance, Length boardEnd) implements Caveat {}
+
+    /** The tension of a string is not known, so that even play was looked for with a bow that does not press. */
+    record EvenPlayWithoutForce() implements Caveat {}
 }

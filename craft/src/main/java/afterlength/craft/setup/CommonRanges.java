@@ -8,6 +8,8 @@ import static afterlength.craft.setup.SetupQuantity.BRIDGE_SPACING;
 import static afterlength.craft.setup.SetupQuantity.CENTRE_HEIGHT;
 import static afterlength.craft.setup.SetupQuantity.CROWN_RADIUS;
 import static afterlength.craft.setup.SetupQuantity.NUT_SPACING;
+import static afterlength.craft.setup.SetupQuantity.POST_BEHIND_FOOT;
+import static afterlength.craft.setup.SetupQuantity.POST_DIAMETER;
 import static afterlength.craft.setup.SetupQuantity.PROJECTION;
 import static afterlength.craft.setup.SetupQuantity.SCOOP_BASS;
 import static afterlength.craft.setup.SetupQuantity.SCOOP_TREBLE;
@@ -18,7 +20,10 @@ import java.util.Optional;
 
 /**
  * The table behind {@link CommonSetup}. Clearances span gut to steel strings. Where sources disagree (violin after-length, viola
- * board radius, cello scoop) the range holds them all.
+ * board radius, cello scoop) the range holds them all. Sources: docs/sources.md#setup-board-retailer,
+ * docs/sources.md#setup-projection-guide, docs/sources.md#mayson, docs/sources.md#bishopp-in-hart,
+ * docs/sources.md#after-length-rule, docs/sources.md#viola-table, docs/sources.md#cello-clearance and
+ * docs/sources.md#setup-common-practice.
  */
 final class CommonRanges {
     private static final String COMMON = "setup-common-practice";
@@ -44,7 +49,9 @@ final class CommonRanges {
                 Map.entry(SCOOP_BASS, new CommonRange(0.6, 1.0, COMMON)),
                 Map.entry(SCOOP_TREBLE, new CommonRange(0.2, 0.5, COMMON)),
                 Map.entry(STRING_ANGLE, new CommonRange(154.3, 160, "bishopp-in-hart")),
-                Map.entry(AFTER_LENGTH, new CommonRange(52.585, 56, "after-length-rule")));
+                Map.entry(AFTER_LENGTH, new CommonRange(52.585, 56, "after-length-rule")),
+                Map.entry(POST_DIAMETER, new CommonRange(6.0, 6.5, COMMON)),
+                Map.entry(POST_BEHIND_FOOT, new CommonRange(1.5, 4, COMMON)));
     }
 
     private static Map<SetupQuantity, CommonRange> viola() {
@@ -54,7 +61,9 @@ final class CommonRanges {
                 Map.entry(BOARD_END_CLEARANCE_TREBLE, new CommonRange(3.8, 5.0, COMMON)),
                 Map.entry(NUT_SPACING, new CommonRange(17, 18.5, COMMON)),
                 Map.entry(BRIDGE_SPACING, new CommonRange(36, 39, COMMON)),
-                Map.entry(BOARD_RADIUS, new CommonRange(37, 44, "viola-table")));
+                Map.entry(BOARD_RADIUS, new CommonRange(37, 44, "viola-table")),
+                Map.entry(POST_DIAMETER, new CommonRange(6.5, 8, COMMON)),
+                Map.entry(POST_BEHIND_FOOT, new CommonRange(2, 4.5, COMMON)));
     }
 
     private static Map<SetupQuantity, CommonRange> cello() {
@@ -69,6 +78,8 @@ final class CommonRanges {
                 Map.entry(SCOOP_BASS, new CommonRange(0.4, 2.2, "cello-clearance")),
                 Map.entry(SCOOP_TREBLE, new CommonRange(0.4, 1.4, "cello-clearance")),
                 Map.entry(STRING_ANGLE, new CommonRange(150, 156, COMMON)),
-                Map.entry(AFTER_LENGTH, new CommonRange(110, 118, COMMON)));
+                Map.entry(AFTER_LENGTH, new CommonRange(110, 118, COMMON)),
+                Map.entry(POST_DIAMETER, new CommonRange(10.5, 12, COMMON)),
+                Map.entry(POST_BEHIND_FOOT, new CommonRange(4, 8, COMMON)));
     }
 }

@@ -8,11 +8,11 @@ import java.util.Optional;
  * outside these lengths (children's sizes, basses) no range is stated because none with enough sources was found.
  */
 public enum CommonSetup {
-    /** Speaking lengths 317 to 331 mm; read, docs/sources.md#measured-strings and #mayson. */
+    /** Speaking lengths 317 to 331 mm; read, docs/sources.md#measured-strings and docs/sources.md#mayson. */
     VIOLIN(317, 331),
-    /** Speaking lengths 345 to 392 mm; common practice. */
+    /** Speaking lengths 345 to 392 mm; docs/sources.md#setup-common-practice. */
     VIOLA(345, 392),
-    /** Speaking lengths 658 to 700 mm; read and common practice. */
+    /** Speaking lengths 658 to 700 mm; read, docs/sources.md#measured-strings, and common practice. */
     CELLO(658, 700);
 
     private final double shortest_mm;

@@ -18,8 +18,8 @@ final class CrownChecks {
             checks.radius(circle.radius_mm());
         } else if (inputs.crown() instanceof TemplateCrown template) {
             checks.placing(template);
-        } else {
-            problems.add("/crown", "even play", "An even play crown cannot be drawn yet. Give a radius.");
+        } else if (inputs.crown() instanceof EvenPlayCrown even) {
+            checks.map(even.axesFor(inputs));
         }
         if (problems.isEmpty()) {
             checks.heights();
@@ -58,21 +58,37 @@ final class CrownChecks {
         }
     }
 
+    private void map(BowMapAxes axes) {
+        BowMapChecks.look(inputs, axes, problems);
+        if (problems.isEmpty() && !BowSurvey.hasPlaces(inputs, axes, layout)) {
+            problems.add(
+                    "/bow/semitones",
+                    axes.semitones(),
+                    "No stop of the map lies on the board; for even play at least one"
+                            + " place must be playable. Add 0 for the open strings.");
+        }
+    }
+
+    /** The wood is lowest at an outer string; only a template can dip between them. */
     private void heights() {
-        CrownCurve crown = CrownFitting.fit(inputs, layout);
-        for (int string = 0; string < layout.count(); string++) {
-            double height_mm = inputs.projection_mm() + crown.height_mm(layout.bridgeY_mm(string));
-            if (!(height_mm > 0)) {
-                problems.add(
-                        "/projection_mm",
-                        inputs.projection_mm(),
-                        "The projection is "
-                                + PlainNumber.of(inputs.projection_mm(), "mm") + "; the wood under string "
-                                + inputs.strings().get(string).name() + " would stand "
-                                + PlainNumber.of(height_mm, "mm")
-                                + " over the belly and must be above 0 mm. Measure the projection and the board radius again.");
-                return;
-            }
+        height(layout.bassWood());
+        height(layout.trebleWood());
+        if (problems.isEmpty() && inputs.crown() instanceof TemplateCrown) {
+            CrownFitting.fit(inputs, layout).points(2).forEach(this::height);
+        }
+    }
+
+    private void height(CrossPoint wood) {
+        double height_mm = inputs.projection_mm() + wood.z_mm();
+        if (!(height_mm > 0) && problems.isEmpty()) {
+            problems.add(
+                    "/projection_mm",
+                    inputs.projection_mm(),
+                    "The projection is "
+                            + PlainNumber.of(inputs.projection_mm(), "mm") + "; the wood at y "
+                            + PlainNumber.of(wood.y_mm(), "mm")
+                            + " would stand " + PlainNumber.of(height_mm, "mm")
+                            + " over the belly and must be above 0 mm. Measure the projection and the board radius again.");
         }
     }
 }

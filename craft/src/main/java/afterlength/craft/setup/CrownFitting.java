@@ -14,6 +14,6 @@ final class CrownFitting {
             return TemplatePlacing.find(template, layout.bassWood(), layout.trebleWood())
                     .orElseThrow();
         }
-        throw new IllegalStateException("Even play is refused by CrownChecks until it can be computed");
+        return EvenPlay.crown(inputs, layout, ((EvenPlayCrown) crown).axesFor(inputs));
     }
 }

@@ -50,7 +50,7 @@ final class LoadChecks {
 
     private void tension(int i) {
         FittedString string = shape.inputs().strings().get(i);
-        if (string.pull().findTension_N(shape.inputs().speakingLength_mm()).isEmpty()) {
+        if (shape.inputs().findTension_N(i).isEmpty()) {
             problems.add(
                     "/strings/" + i + "/tension_N",
                     null,

@@ -13,5 +13,7 @@ public enum SetupQuantity {
     SCOOP_BASS,
     SCOOP_TREBLE,
     STRING_ANGLE,
-    AFTER_LENGTH
+    AFTER_LENGTH,
+    POST_DIAMETER,
+    POST_BEHIND_FOOT
 }

@@ -8,21 +8,25 @@ import java.util.Set;
 final class StringChecks {
     private static final int FEWEST = 3;
     private static final int MOST = 6;
-    private static final Permitted DIAMETER = Permitted.above(0, 10, "mm");
-    private static final Permitted TENSION = Permitted.above(0, 2000, "N");
-    private static final Permitted DENSITY = Permitted.above(0, 200, "g/m");
-    private static final Permitted FREQUENCY = Permitted.above(0, 5000, "Hz");
+    private static final Permitted DIAMETER = Permitted.from(0.01, 10, "mm");
+    private static final Permitted TENSION = Permitted.from(0.1, 2000, "N");
+    private static final Permitted DENSITY = Permitted.from(0.01, 200, "g/m");
+    private static final Permitted FREQUENCY = Permitted.from(10, 5000, "Hz");
 
+    private static final String LEFT_OUT = "Leave it out when it is not known.";
+
+    private final double speakingLength_mm;
     private final List<FittedString> strings;
     private final ProblemList problems;
 
-    private StringChecks(List<FittedString> strings, ProblemList problems) {
-        this.strings = strings;
+    private StringChecks(BridgeInputs inputs, ProblemList problems) {
+        speakingLength_mm = inputs.speakingLength_mm();
+        strings = inputs.strings();
         this.problems = problems;
     }
 
     static void look(BridgeInputs inputs, ProblemList problems) {
-        StringChecks checks = new StringChecks(inputs.strings(), problems);
+        StringChecks checks = new StringChecks(inputs, problems);
         if (checks.count()) {
             checks.each();
             SpacingChecks.look(inputs, problems);
@@ -69,18 +73,23 @@ final class StringChecks {
     }
 
     private void pull(String at, String which, StringPull pull) {
-        String advice = "Leave it out when it is not known.";
         if (pull instanceof StringPull.Tension given) {
-            problems.require(TENSION, at + "/tension_N", "The tension of " + which, given.tension_N(), advice);
+            problems.require(TENSION, at + "/tension_N", "The tension of " + which, given.tension_N(), LEFT_OUT);
         } else if (pull instanceof StringPull.DensityAndPitch given) {
-            problems.require(
-                    DENSITY,
-                    at + "/linear_density_g_m",
-                    "The linear density of " + which,
-                    given.linearDensity_g_m(),
-                    advice);
-            problems.require(
-                    FREQUENCY, at + "/frequency_Hz", "The frequency of " + which, given.frequency_Hz(), advice);
+            densityAndPitch(at, which, given);
+        }
+    }
+
+    private void densityAndPitch(String at, String which, StringPull.DensityAndPitch given) {
+        double density_g_m = given.linearDensity_g_m();
+        String density = "The linear density of " + which;
+        problems.require(DENSITY, at + "/linear_density_g_m", density, density_g_m, LEFT_OUT);
+        problems.require(FREQUENCY, at + "/frequency_Hz", "The frequency of " + which, given.frequency_Hz(), LEFT_OUT);
+        double tension_N = given.findTension_N(speakingLength_mm).orElseThrow();
+        if (DENSITY.holds(density_g_m) && FREQUENCY.holds(given.frequency_Hz()) && Double.isFinite(tension_N)) {
+            String tension = "The tension that follows for " + which;
+            String advice = "Check linear density, pitch and speaking length.";
+            problems.require(TENSION, at + "/linear_density_g_m", tension, tension_N, advice);
         }
     }
 

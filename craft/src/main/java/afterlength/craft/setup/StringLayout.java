@@ -1,5 +1,7 @@
 package afterlength.craft.setup;
 
+import java.util.stream.IntStream;
+
 /**
  * Where the strings run before the crown is known: places across at nut and bridge, undersides at the nut, and the two outer
  * strings in full. Each string is a straight line; the outer ones pass the nut and the board end with the wanted clearance and
@@ -8,6 +10,8 @@ package afterlength.craft.setup;
  * <p>Built only from inputs whose single values are possible.
  */
 final class StringLayout {
+    private static final double ROUNDING_mm = 1e-9;
+
     private final BridgeInputs inputs;
     private final double[] nutY_mm;
     private final double[] bridgeY_mm;
@@ -78,5 +82,21 @@ final class StringLayout {
     /** How far the wood stands above the underside of the string. */
     double groove_mm(int string) {
         return inputs.grooveFraction() * inputs.strings().get(string).diameter_mm();
+    }
+
+    /** All strings seated on a crown, for trying out where they can be played. */
+    StringRun[] runsOn(CrownCurve crown) {
+        return IntStream.range(0, count())
+                .mapToObj(i -> StringRun.of(inputs, this, i, crown.height_mm(bridgeY_mm(i)) - groove_mm(i)))
+                .toArray(StringRun[]::new);
+    }
+
+    /** Whether every inner clearance at the board end lies between the two outer ones, but for rounding. */
+    boolean keepsBetweenOuter(StringRun[] runs) {
+        BassTreble wanted_mm = inputs.boardEndClearance_mm();
+        return IntStream.range(1, count() - 1)
+                .mapToDouble(i -> boardEndClearance_mm(i, runs[i].bridgeUnderside_mm()))
+                .allMatch(clearance_mm -> clearance_mm >= wanted_mm.smaller_mm() - ROUNDING_mm
+                        && clearance_mm <= wanted_mm.larger_mm() + ROUNDING_mm);
     }
 }

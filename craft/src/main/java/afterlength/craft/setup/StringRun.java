@@ -37,6 +37,19 @@ record StringRun(
                 inputs.board().scoopOfString_mm(string, shape.strings().size()));
     }
 
+    /** A string whose height on the bridge is being tried out. */
+    static StringRun of(BridgeInputs inputs, StringLayout layout, int string, double bridgeUnderside_mm) {
+        return new StringRun(
+                inputs.board(),
+                inputs.speakingLength_mm(),
+                layout.nutY_mm(string),
+                layout.nutUnderside_mm(string),
+                layout.bridgeY_mm(string),
+                bridgeUnderside_mm,
+                inputs.strings().get(string).diameter_mm(),
+                inputs.board().scoopOfString_mm(string, layout.count()));
+    }
+
     double y_mm(double x_mm) {
         return nutY_mm + (bridgeY_mm - nutY_mm) * x_mm / speakingLength_mm;
     }

@@ -5,12 +5,12 @@ import java.util.List;
 
 /** What makes a set of strings impossible, all at once. */
 final class StringSetChecks {
-    private static final Permitted LENGTH = Permitted.above(0, 2000, "mm");
+    private static final Permitted LENGTH = Permitted.from(50, 2000, "mm");
     private static final Permitted A4 = Permitted.from(300, 600, "Hz");
-    private static final Permitted DENSITY = Permitted.above(0, 200, "g/m");
-    private static final Permitted DIAMETER = Permitted.above(0, 10, "mm");
+    private static final Permitted DENSITY = Permitted.from(0.01, 200, "g/m");
+    private static final Permitted DIAMETER = Permitted.from(0.01, 10, "mm");
     private static final Permitted MATERIAL = Permitted.from(500, 25000, "kg/m³");
-    private static final Permitted TENSION = Permitted.above(0, 2000, "N");
+    private static final Permitted TENSION = Permitted.from(0.1, 2000, "N");
     private static final Permitted ANGLE = Permitted.above(90, 180, "degrees");
 
     private static final String LEFT_OUT = "Weigh the string or take the value its maker states.";

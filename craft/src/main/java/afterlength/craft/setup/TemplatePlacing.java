@@ -10,11 +10,13 @@ import java.util.Optional;
  * symmetrically; then it is turned and shifted until they meet the points.
  *
  * <p>The two places are searched by halving: walking in from both ends by the same length, the distance between them shrinks
- * from the width of the template to nothing (evenly so for any edge of the form of a bridge). Empty when the template is narrower than the points are apart, or when, so laid, its
- * edge would overhang (y no longer growing).
+ * from the width of the template to nothing (evenly so for any edge of the form of a bridge). Empty when the template is narrower
+ * than the points are apart, or when, so laid, its edge would overhang (y no longer growing).
  */
 final class TemplatePlacing {
     private static final int HALVINGS = 60;
+    /** A template exactly as wide as the points are apart still fits. */
+    private static final double ROUNDING_mm = 1e-6;
 
     private final TemplateEdge edge;
     private final CrossPoint bass;
@@ -31,7 +33,7 @@ final class TemplatePlacing {
     }
 
     private Optional<CrownPolyline> find() {
-        if (width_mm(0) < bass.distanceTo_mm(treble)) {
+        if (width_mm(0) < bass.distanceTo_mm(treble) - ROUNDING_mm) {
             return Optional.empty();
         }
         List<CrossPoint> placed = turned(edge.between(overhang_mm()));

@@ -2,7 +2,11 @@ package afterlength.craft.setup;
 
 /** The single measures of instrument and set-up, in the order of the question. */
 final class ValueChecks {
-    private static final Permitted SPEAKING_LENGTH = Permitted.above(0, 2000, "mm");
+    private static final Permitted SPEAKING_LENGTH = Permitted.from(50, 2000, "mm");
+    private static final Permitted BOARD_LENGTH = Permitted.above(0, 2000, "mm");
+    /** Part of the speaking length; no board is so short, and a slip of the decimal point is. */
+    private static final double SHORTEST_BOARD = 0.1;
+
     private static final Permitted RADIUS = Permitted.above(0, 1e9, "mm");
     private static final Permitted CLEARANCE = Permitted.from(0, 50, "mm");
     private static final Permitted SCOOP = Permitted.from(0, 20, "mm");
@@ -35,14 +39,30 @@ final class ValueChecks {
         double speaking_mm = inputs.speakingLength_mm();
         String advice = "Measure along a string from nut to bridge.";
         problems.require(SPEAKING_LENGTH, "/speaking_length_mm", "The speaking length", speaking_mm, advice);
+        if (SPEAKING_LENGTH.holds(speaking_mm)) {
+            boardLength(speaking_mm);
+        } else {
+            String board = "Measure from the nut to the end of the board.";
+            problems.require(
+                    BOARD_LENGTH,
+                    "/board_length_mm",
+                    "The board length",
+                    inputs.board().length_mm(),
+                    board);
+        }
+    }
+
+    private void boardLength(double speaking_mm) {
         double board_mm = inputs.board().length_mm();
-        if (!(board_mm > 0) || (SPEAKING_LENGTH.holds(speaking_mm) && board_mm >= speaking_mm)) {
+        double shortest_mm = speaking_mm * SHORTEST_BOARD;
+        if (!(board_mm >= shortest_mm && board_mm < speaking_mm)) {
             problems.add(
                     "/board_length_mm",
                     board_mm,
                     "The board length is " + PlainNumber.of(board_mm, "mm")
-                            + "; it must be more than 0 mm and less than "
-                            + "the speaking length of " + PlainNumber.of(speaking_mm, "mm")
+                            + "; it must be at least a tenth of the speaking length, "
+                            + PlainNumber.of(shortest_mm, "mm")
+                            + ", and less than all of it, " + PlainNumber.of(speaking_mm, "mm")
                             + ". Measure from the nut to the end of the board.");
         }
     }

@@ -91,7 +91,8 @@ class BowTest {
 
     @Test
     void theMapHoldsWhatSingleReadingsSay() {
-        BowMapAxes axes = BowMapAxes.usual(328);
+        BowMapAxes usual = BowMapAxes.usual(328);
+        BowMapAxes axes = new BowMapAxes(usual.semitones(), usual.distances_mm(), usual.forces_N());
         BowMap map = (BowMap) BowMap.of(VIOLIN, axes);
         assertThat(map.cells()).hasSize(4 * 25 * 3 * 3);
         for (BowCell cell : map.cells()) {
@@ -124,10 +125,17 @@ class BowTest {
     }
 
     @Test
+    void theUsualMapStaysWithinAQuarterOfTheSoundingString() {
+        BowMap map = (BowMap) BowMap.of(VIOLIN, BowMapAxes.usual(328));
+        // an eighth of the open string up to the octave, a thirty-second and a sixteenth up to two octaves
+        assertThat(map.cells()).hasSize(4 * (25 + 25 + 13) * 3);
+    }
+
+    @Test
     void aMapOfNonsenseIsRefused() {
-        BowMapAxes axes = new BowMapAxes(List.of(-1), List.of(Double.NaN), List.of(99.0));
+        BowMapAxes axes = new BowMapAxes(List.of(-1), List.of(Double.NaN), List.of(99.0), 0);
         assertThat(((BowRefused) BowMap.of(VIOLIN, axes)).problems())
                 .extracting(Problem::at)
-                .containsExactly("/bow/semitones/0", "/bow/distances_mm/0", "/bow/forces_N/0");
+                .containsExactly("/bow/semitones/0", "/bow/distances_mm/0", "/bow/forces_N/0", "/bow/farthest_part");
     }
 }

@@ -87,8 +87,8 @@ class BridgeRefusalTest {
         assertOnly(
                 Bench.violin().change().board(Board.ofOneRadius(330, 42)).done(),
                 "/board_length_mm",
-                "The board length is 330 mm; it must be more than 0 mm and less than the speaking length of 328 mm. Measure from"
-                        + " the nut to the end of the board.");
+                "The board length is 330 mm; it must be at least a tenth of the speaking length, 32.8 mm, and less than all of it,"
+                        + " 328 mm. Measure from the nut to the end of the board.");
     }
 
     @Test
