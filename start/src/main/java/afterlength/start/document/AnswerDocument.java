@@ -3,7 +3,8 @@ package afterlength.start.document;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /** An answer in the making. Keys stand in the order they were put, numbers are rounded as {@link Figure} does. */
@@ -15,14 +16,23 @@ public final class AnswerDocument {
         return this;
     }
 
-    /** The number, or null where it is not defined. */
-    public AnswerDocument put(String key, OptionalDouble value) {
-        fields.put(key, value.isPresent() ? Figure.rounded(value.getAsDouble()) : null);
+    /** The number of a quantity, or null where there is none. */
+    public <T> AnswerDocument put(String key, Optional<T> quantity, ToDoubleFunction<T> number) {
+        fields.put(
+                key,
+                quantity.map(value -> Figure.rounded(number.applyAsDouble(value)))
+                        .orElse(null));
         return this;
     }
 
     public AnswerDocument put(String key, String text) {
         fields.put(key, text);
+        return this;
+    }
+
+    /** The text, or null where there is none. */
+    public AnswerDocument putText(String key, Optional<String> text) {
+        fields.put(key, text.orElse(null));
         return this;
     }
 

@@ -81,6 +81,11 @@ public final class DocumentReader {
         return Stream.of(keys).anyMatch(fields::containsKey);
     }
 
+    /** All keys that are there, for an object whose keys are names. */
+    public List<String> keys() {
+        return fields.keySet().stream().map(String::valueOf).toList();
+    }
+
     /** Notes a problem that the reader cannot see by itself; {@code at} is relative to this object, such as {@code /cut}. */
     public void refuse(String at, @Nullable Object value, String message) {
         findings.add(new Problem(pointer + at, value, message));
@@ -100,8 +105,7 @@ public final class DocumentReader {
     }
 
     List<Problem> unknownKeys() {
-        return fields.keySet().stream()
-                .map(String::valueOf)
+        return keys().stream()
                 .filter(key -> !asked.contains(key))
                 .map(key -> new Problem(Pointer.child(pointer, key), Given.inProblem(fields.get(key)), unknown(key)))
                 .toList();

@@ -10,6 +10,7 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.core.exc.StreamConstraintsException;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -31,20 +32,20 @@ final class JsonTree {
     /** The value of the whole text; problems are added to the list. After an unreadable text there is none. */
     static @Nullable Object read(String text, List<Problem> problems) {
         if (text.isBlank()) {
-            problems.add(new Problem(
-                    Pointer.WHOLE_DOCUMENT, null, "The document is empty. Give one JSON object in braces."));
+            problems.add(ofWhole("The document is empty. Give one JSON object in braces."));
             return null;
         }
         try (JsonParser parser = JsonMapper.shared().createParser(text)) {
             return new JsonTree(parser, problems).whole();
+        } catch (StreamConstraintsException tooLong) {
+            problems.add(ofWhole(
+                    "The document holds a number, a key or a text too long to read. Give numbers of at most 1000 digits, and"
+                            + " short names."));
         } catch (JacksonException broken) {
             problems.add(notJson(broken.getLocation()));
         } catch (TooDeep deep) {
-            problems.add(new Problem(
-                    Pointer.WHOLE_DOCUMENT,
-                    null,
-                    "The document is nested more than " + DEEPEST + " deep. Give at most " + DEEPEST
-                            + " brackets and braces inside each other."));
+            problems.add(ofWhole("The document is nested more than " + DEEPEST + " deep. Give at most " + DEEPEST
+                    + " brackets and braces inside each other."));
         }
         return null;
     }
@@ -52,11 +53,8 @@ final class JsonTree {
     private @Nullable Object whole() {
         Object value = value(parser.nextToken(), Pointer.WHOLE_DOCUMENT, 0);
         if (parser.nextToken() != null) {
-            problems.add(new Problem(
-                    Pointer.WHOLE_DOCUMENT,
-                    null,
-                    "After the end of the document more text begins at " + spoken(parser.currentTokenLocation())
-                            + ". Give one document and nothing behind it."));
+            problems.add(ofWhole("After the end of the document more text begins at "
+                    + spoken(parser.currentTokenLocation()) + ". Give one document and nothing behind it."));
         }
         return value;
     }
@@ -116,12 +114,13 @@ final class JsonTree {
     }
 
     private static Problem notJson(@Nullable TokenStreamLocation location) {
-        return new Problem(
-                Pointer.WHOLE_DOCUMENT,
-                null,
-                "The document is not JSON from " + spoken(location)
-                        + " on. Look there for a missing comma, quotation mark or"
-                        + " bracket; a number is written like 12.5, without unit, and NaN is not a number.");
+        return ofWhole("The document is not JSON from " + spoken(location)
+                + " on. Look there for a missing comma, quotation mark or"
+                + " bracket; a number is written like 12.5, without unit, and NaN is not a number.");
+    }
+
+    private static Problem ofWhole(String message) {
+        return new Problem(Pointer.WHOLE_DOCUMENT, null, message);
     }
 
     private static String spoken(@Nullable TokenStreamLocation location) {

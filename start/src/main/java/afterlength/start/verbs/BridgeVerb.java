@@ -53,7 +53,7 @@ final class BridgeVerb implements Verb {
 
     private static AnswerDocument answered(BridgeShape shape, List<String> caveatsOfDocument) {
         List<String> caveats = new ArrayList<>(caveatsOfDocument);
-        shape.caveats().forEach(caveat -> caveats.add(BridgeCaveatWords.of(caveat)));
+        caveats.addAll(SetupCaveatWords.of(shape.caveats()));
         return new AnswerDocument()
                 .putObjects(
                         "strings",

@@ -53,8 +53,8 @@ final class StringsDocument {
             double outer_mm = document.get(ofAll).asNumber(Range.any("mm"));
             return equalGaps ? new StringSpacing.ByGaps(outer_mm) : new StringSpacing.ByCentres(outer_mm);
         }
-        document.find(ofAll).ifPresent(unused -> {
-            unused.asNumber(Range.any("mm"));
+        document.find(ofAll).ifPresent(spacing -> {
+            spacing.asNumber(Range.any("mm"));
             caveats.add(ofAll + " was not used, because the strings have " + ofEach + ".");
         });
         return new StringSpacing.Given(strings.stream()

@@ -69,13 +69,19 @@ class DocumentReaderTest {
 
     @Test
     void aRefusedNumberIsNotANumber() {
-        DocumentReader document = read("{\"a\": 3, \"b\": 1e999}");
+        DocumentReader document = read("{\"a\": 3, \"b\": 1e999, \"c\": -1e-300}");
         assertThat(document.get("a").asNumber(Range.between(0, 1, ""))).isNaN();
         assertThat(document.get("b").asNumber(Range.any(""))).isNaN();
+        assertThat(document.get("c").asNumber(Range.any("mm"))).isNaN();
         assertThat(document.problems())
                 .containsExactly(
                         problem("/b", "1e999", "b is too large a number to count with. Give a number below 1e300."),
-                        problem("/a", 3, "a is 3; give 0 to 1."));
+                        problem("/a", 3, "a is 3; give 0 to 1."),
+                        problem(
+                                "/c",
+                                -1e-300,
+                                "c is -1.0E-300 mm, which is nearer to zero than any measure; give 0 or a number of 1e-9 or"
+                                        + " more."));
     }
 
     @Test
@@ -132,7 +138,11 @@ class DocumentReaderTest {
 
     @Test
     void aVeryLongNumberIsRefused() {
-        assertThat(read("{\"a\": " + "9".repeat(2000) + "}").problems()).hasSize(1);
+        assertRefused(
+                "{\"a\": " + "9".repeat(2000) + "}",
+                null,
+                "The document holds a number, a key or a text too long to read. Give numbers of at most"
+                        + " 1000 digits, and short names.");
         assertThat(read("{\"a\": 1e" + "9".repeat(500) + "}").problems()).isNotEmpty();
     }
 

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,7 +27,7 @@ class FigureTest {
     void anAnswerIsWrittenInTheOrderItWasMade() {
         AnswerDocument answer = new AnswerDocument()
                 .put("b_mm", 100)
-                .put("a_mm", OptionalDouble.empty())
+                .put("a_mm", Optional.<Double>empty(), number -> number)
                 .put("name", "Größe \ud800")
                 .putObjects("parts", List.of(new AnswerDocument().put("c", 0.12345)))
                 .putTexts("caveats", List.of());

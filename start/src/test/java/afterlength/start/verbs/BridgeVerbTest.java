@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 
 class BridgeVerbTest {
-    private static final BridgeInputs VIOLIN = new BridgeInputs(
+    static final BridgeInputs VIOLIN = new BridgeInputs(
             328,
             Board.ofOneRadius(270, 42),
             new StringSpacing.ByCentres(16.5),

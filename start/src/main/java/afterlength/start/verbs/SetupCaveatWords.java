@@ -11,9 +11,13 @@ import afterlength.start.document.Figure;
 import java.util.List;
 import java.util.Locale;
 
-/** The caveats of a bridge in sentences. */
-final class BridgeCaveatWords {
-    private BridgeCaveatWords() {}
+/** The caveats of a bridge and of the bow on it, in sentences. */
+final class SetupCaveatWords {
+    private SetupCaveatWords() {}
+
+    static List<String> of(List<Caveat> caveats) {
+        return caveats.stream().map(SetupCaveatWords::of).toList();
+    }
 
     static String of(Caveat caveat) {
         if (caveat instanceof Caveat.OutsideCommonRange outside) {
@@ -48,6 +52,18 @@ final class BridgeCaveatWords {
             return "The treble string is wanted higher over the board end (" + mm(exchanged.treble())
                     + ") than the bass string (" + mm(exchanged.bass()) + "); the two may have been exchanged.";
         }
+        return ofBow(caveat);
+    }
+
+    private static String ofBow(Caveat caveat) {
+        if (caveat instanceof Caveat.ScoopNotMeasured) {
+            return "The scoop of the board was not measured; stopped strings are taken to lie on a straight board.";
+        } else if (caveat instanceof Caveat.WaistNotMeasured) {
+            return "The waist was not measured; on their outer sides the outer strings have no limit here.";
+        } else if (caveat instanceof Caveat.BowOverBoard over) {
+            return "At " + mm(over.distance()) + " from the bridge the bow plays over the board, which ends "
+                    + mm(over.boardEnd()) + " from it; that the bow may touch the board is not reckoned.";
+        }
         throw new IllegalStateException("no words for " + caveat);
     }
 
@@ -60,7 +76,7 @@ final class BridgeCaveatWords {
     private static String projection(String what, Length projection, CommonRange range, List<HeightCause> causes) {
         return "The projection of " + mm(projection) + " is " + what + "; common is " + range(range)
                 + " mm. Look in this order at: "
-                + causes.stream().map(BridgeCaveatWords::words).collect(joining(", ")) + ".";
+                + causes.stream().map(SetupCaveatWords::words).collect(joining(", ")) + ".";
     }
 
     private static String range(CommonRange range) {

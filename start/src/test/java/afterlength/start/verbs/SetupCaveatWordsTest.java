@@ -12,14 +12,14 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
-class BridgeCaveatWordsTest {
+class SetupCaveatWordsTest {
     private static final CommonRange COMMON = new CommonRange(26, 28, "a source");
 
     @Test
     void everyCaveatHasItsSentence() {
         Map<Caveat, String> sentences = sentences();
         sentences.forEach(
-                (caveat, sentence) -> assertThat(BridgeCaveatWords.of(caveat)).isEqualTo(sentence));
+                (caveat, sentence) -> assertThat(SetupCaveatWords.of(caveat)).isEqualTo(sentence));
         assertThat(sentences.keySet())
                 .extracting(Object::getClass)
                 .containsExactlyInAnyOrder(Caveat.class.getPermittedSubclasses());
@@ -58,6 +58,16 @@ class BridgeCaveatWordsTest {
                 new Caveat.TrebleAboveBass(Length.ofMm(4), Length.ofMm(5)),
                 "The treble string is wanted higher over the board end (5 mm) than the bass string (4 mm); the two may have been"
                         + " exchanged.");
+        sentences.put(
+                new Caveat.ScoopNotMeasured(),
+                "The scoop of the board was not measured; stopped strings are taken to lie on a straight board.");
+        sentences.put(
+                new Caveat.WaistNotMeasured(),
+                "The waist was not measured; on their outer sides the outer strings have no limit here.");
+        sentences.put(
+                new Caveat.BowOverBoard(Length.ofMm(70), Length.ofMm(58)),
+                "At 70 mm from the bridge the bow plays over the board, which ends 58 mm from it; that the bow may touch the board"
+                        + " is not reckoned.");
         return sentences;
     }
 }
