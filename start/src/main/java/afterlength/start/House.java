@@ -1,5 +1,7 @@
 package afterlength.start;
 
+import afterlength.start.demo.DemoClock;
+import afterlength.start.demo.DemoStores;
 import afterlength.workshop.agreement.AgreementChapter;
 import afterlength.workshop.agreement.AgreementPages;
 import afterlength.workshop.agreement.AgreementStore;
@@ -64,6 +66,7 @@ final class House {
     final FindingLines findingLines;
     final TreatmentStore treatments;
     final AgreementStore agreements;
+    final Proposals proposals;
     final StepStore steps;
     final DiaryStore diary;
     final MaterialStore materials;
@@ -81,7 +84,7 @@ final class House {
     final HandoverStore handovers;
     final FinalReports finalReports;
     private final Ledger ledger;
-    private final Clock clock;
+    final Clock clock;
 
     private House(ShopFolder folder, Ledger ledger, Clock clock) {
         this.ledger = ledger;
@@ -90,12 +93,6 @@ final class House {
         owners = new OwnerStore(ledger);
         instruments = new InstrumentStore(ledger);
         visits = new VisitStore(ledger);
-        findingLines = new FindingLines(findings);
-        treatments = new TreatmentStore(ledger);
-        agreements = new AgreementStore(ledger, settings, clock, List.of(new AgreedSteps()));
-        steps = new StepStore(ledger);
-        diary = new DiaryStore(ledger);
-        materials = new MaterialStore(ledger);
         originals = new Photographs(folder);
         smallPictures = new SmallPictures(folder, originals);
         photographs = new PhotographStore(ledger);
@@ -106,6 +103,13 @@ final class House {
         roomAir = new RoomAir(ledger);
         conditionReports = new ConditionReports(
                 owners, instruments, photographs, findings, sittings, measures, smallPictures, clock);
+        findingLines = new FindingLines(findings);
+        treatments = new TreatmentStore(ledger);
+        agreements = new AgreementStore(ledger, settings, clock, List.of(new AgreedSteps()));
+        proposals = new Proposals(settings, owners, instruments, visits, findingLines, treatments, agreements);
+        steps = new StepStore(ledger);
+        diary = new DiaryStore(ledger);
+        materials = new MaterialStore(ledger);
         setups = new SetupStore(ledger);
         bridgeSheets = new BridgeSheets(instruments, setups, settings, "Afterlength " + Version.get());
         handovers = new HandoverStore(ledger);
@@ -128,11 +132,27 @@ final class House {
         return new House(folder, Ledger.open(folder), clock);
     }
 
+    /** What the demonstration fills. */
+    DemoStores demoStores(DemoClock demoClock) {
+        return new DemoStores(
+                demoClock,
+                settings,
+                visits,
+                intake,
+                findings,
+                measures,
+                treatments,
+                agreements,
+                steps,
+                diary,
+                materials,
+                setups,
+                handovers);
+    }
+
     Desk openDesk(int port) {
         Frames frames = new Frames(settings);
         VisitHome home = new VisitHome(frames, visits, instruments);
-        Proposals proposals =
-                new Proposals(settings, owners, instruments, visits, findingLines, treatments, agreements);
         List<Chapter> chapters = List.of(
                 new ExaminationChapter(photographs, findings, measures),
                 new AgreementChapter(proposals),

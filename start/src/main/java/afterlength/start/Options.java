@@ -23,7 +23,7 @@ final class Options {
             if (alone.contains(option)) {
                 options.given.put(option, "");
             } else if (!withValue.contains(option)) {
-                options.note(option, "There is no option \"" + option + "\" here. Type --help to see what there is.");
+                options.note(option, "There is no option \"" + option + "\". Type --help to see what there is.");
             } else if (n + 1 == arguments.size()) {
                 options.note(option, "The option " + option + " wants a value behind it.");
             } else {

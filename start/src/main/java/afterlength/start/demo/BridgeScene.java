@@ -26,7 +26,8 @@ final class BridgeScene {
     private static final double[] BREADTH_MM = {1.05, 0.95, 0.85, 0.6};
 
     private final DemoInstrument instrument;
-    private final Canvas canvas = new Canvas(new Frame(DemoView.CLOSE.width(), DemoView.CLOSE.height(), 800, 600, 1, 0));
+    private final Canvas canvas =
+            new Canvas(new Frame(DemoView.CLOSE.width(), DemoView.CLOSE.height(), 800, 600, 1, 0));
     private final Camera camera;
     private final BridgeFront bridge;
     private final boolean isNew;
@@ -101,7 +102,8 @@ final class BridgeScene {
 
     /** The end of the board: a flat arch of ebony over the belly, in the shadow of its own face. */
     private void paintBoard() {
-        double end_mm = instrument.shape().fittings().boardLength_mm() - instrument.shape().fittings().neck_mm();
+        double end_mm = instrument.shape().fittings().boardLength_mm()
+                - instrument.shape().fittings().neck_mm();
         double half_mm = instrument.shape().fittings().boardEndWidth_mm() / 2;
         double top_mm = instrument.shape().fittings().bridgeHeight_mm() * 0.615;
         Path2D face = arch(end_mm, half_mm, top_mm, 5.5);
@@ -181,7 +183,9 @@ final class BridgeScene {
             double x_mm = Strings.onBridge(instrument.shape(), i).x_mm();
             Point top = camera.seen(x_mm, stop_mm + 2.2, crown_mm(x_mm));
             double half = BREADTH_MM[i] * 9;
-            canvas.fill(new Ellipse2D.Double(top.x_mm() - half, top.y_mm() - 12, 2 * half, 12 + depth), new Color(40, 20, 8, 190));
+            canvas.fill(
+                    new Ellipse2D.Double(top.x_mm() - half, top.y_mm() - 12, 2 * half, 12 + depth),
+                    new Color(40, 20, 8, 190));
         }
     }
 
@@ -226,10 +230,17 @@ final class BridgeScene {
         Polished.paint(canvas, shape, instrument.fittings(), 46, instrument.noise());
         double half_mm = 20;
         List<Point> fret = List.of(
-                camera.seen(-half_mm, fret_mm, tailHeight_mm(fret_mm) + 0.6), camera.seen(half_mm, fret_mm, tailHeight_mm(fret_mm) + 0.6));
-        canvas.stroke(Shapes.line(fret).createTransformedShape(AffineTransform.getTranslateInstance(0, 9)), 12, new Color(0, 0, 0, 130));
+                camera.seen(-half_mm, fret_mm, tailHeight_mm(fret_mm) + 0.6),
+                camera.seen(half_mm, fret_mm, tailHeight_mm(fret_mm) + 0.6));
+        canvas.stroke(
+                Shapes.line(fret).createTransformedShape(AffineTransform.getTranslateInstance(0, 9)),
+                12,
+                new Color(0, 0, 0, 130));
         canvas.stroke(Shapes.line(fret), 13, new Color(46, 40, 36));
-        canvas.stroke(Shapes.line(fret).createTransformedShape(AffineTransform.getTranslateInstance(0, -3)), 3.5, new Color(116, 106, 98));
+        canvas.stroke(
+                Shapes.line(fret).createTransformedShape(AffineTransform.getTranslateInstance(0, -3)),
+                3.5,
+                new Color(116, 106, 98));
     }
 
     private double tailHeight_mm(double y_mm) {
@@ -271,12 +282,29 @@ final class BridgeScene {
         double acrossX = (to.y_mm() - from.y_mm()) / way / 2;
         double acrossY = -(to.x_mm() - from.x_mm()) / way / 2;
         paintBand(from, to, acrossX, acrossY, thin, thick, 1, 0, isNew ? new Color(96, 94, 92) : new Color(70, 60, 46));
-        paintBand(from, to, acrossX, acrossY, thin, thick, 0.42, -0.2, isNew ? new Color(214, 212, 206) : new Color(142, 128, 102));
+        paintBand(
+                from,
+                to,
+                acrossX,
+                acrossY,
+                thin,
+                thick,
+                0.42,
+                -0.2,
+                isNew ? new Color(214, 212, 206) : new Color(142, 128, 102));
         paintWinding(from, to, acrossX, acrossY, thin);
     }
 
     private void paintBand(
-            Point from, Point to, double acrossX, double acrossY, double thin, double thick, double share, double aside, Color colour) {
+            Point from,
+            Point to,
+            double acrossX,
+            double acrossY,
+            double thin,
+            double thick,
+            double share,
+            double aside,
+            Color colour) {
         double left = aside - share;
         double right = aside + share;
         canvas.fill(
@@ -296,7 +324,8 @@ final class BridgeScene {
         int count = (int) (from.distanceTo_mm(to) / 3.2);
         for (int i = 0; i < count; i++) {
             Point at = from.towards(to, (double) i / count);
-            pen.draw(Shapes.line(List.of(at.plus(acrossX * thin, acrossY * thin), at.plus(-acrossX * thin, -acrossY * thin))));
+            pen.draw(Shapes.line(
+                    List.of(at.plus(acrossX * thin, acrossY * thin), at.plus(-acrossX * thin, -acrossY * thin))));
         }
     }
 }

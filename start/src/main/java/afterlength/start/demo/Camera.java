@@ -20,7 +20,14 @@ final class Camera {
      * @param lookZ_mm height over the belly the camera is turned to
      * @param pixelsPerMm size of the picture at the place looked at
      */
-    Camera(double y_mm, double z_mm, double lookY_mm, double lookZ_mm, double pixelsPerMm, double middleX, double middleY) {
+    Camera(
+            double y_mm,
+            double z_mm,
+            double lookY_mm,
+            double lookZ_mm,
+            double pixelsPerMm,
+            double middleX,
+            double middleY) {
         this.y_mm = y_mm;
         this.z_mm = z_mm;
         double away_mm = Math.hypot(y_mm - lookY_mm, z_mm - lookZ_mm);

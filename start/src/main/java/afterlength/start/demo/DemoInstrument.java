@@ -34,7 +34,17 @@ record DemoInstrument(
         List<Wear> worn = new ArrayList<>(wornByPlaying(InstrumentShape.viola(), 0.85));
         worn.add(new Wear(84, 42, 26, 40, 0.9));
         Varnish varnish = new Varnish(0.46, 1.14, 2.35, worn, after ? 0.30 : 0.95, noise);
-        return new DemoInstrument(InstrumentShape.viola(), 1905, 1.0, 9.0, 0.16, 1, varnish, EBONY, after ? Crack.CLOSED : Crack.OPEN, after);
+        return new DemoInstrument(
+                InstrumentShape.viola(),
+                1905,
+                1.0,
+                9.0,
+                0.16,
+                1,
+                varnish,
+                EBONY,
+                after ? Crack.CLOSED : Crack.OPEN,
+                after);
     }
 
     static DemoInstrument smallViolin() {

@@ -31,7 +31,9 @@ final class Finish {
 
     private static int shifted(int pixel, int chance) {
         int step = chance == 0 ? -1 : chance == 3 ? 1 : 0;
-        return kept((pixel >> 16 & 0xff) + step) << 16 | kept((pixel >> 8 & 0xff) + step) << 8 | kept((pixel & 0xff) + step);
+        return kept((pixel >> 16 & 0xff) + step) << 16
+                | kept((pixel >> 8 & 0xff) + step) << 8
+                | kept((pixel & 0xff) + step);
     }
 
     private static int kept(int value) {

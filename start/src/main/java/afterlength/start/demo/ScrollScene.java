@@ -76,7 +76,10 @@ final class ScrollScene {
     private Path2D board() {
         double end_mm = head.neckLines().get(0).end().y_mm();
         return Shapes.area(List.of(
-                Point.of(0.8 * size, 0.4 * size), Point.of(0.8 * size, end_mm), Point.of(-4.8 * size, end_mm), Point.of(-4.8 * size, 0.4 * size)));
+                Point.of(0.8 * size, 0.4 * size),
+                Point.of(0.8 * size, end_mm),
+                Point.of(-4.8 * size, end_mm),
+                Point.of(-4.8 * size, 0.4 * size)));
     }
 
     /** Rounded edge, and inside the spiral a ramp that climbs one step a turn, hollowed between its edges. */
@@ -93,7 +96,8 @@ final class ScrollScene {
             return size * (STEP_MM * BOSS + 1.5 + 1.2 * Math.min(inwards - BOSS, 0.5));
         }
         double climbed = turn + way;
-        double hollow = begun * HOLLOW_MM * Math.sin(Math.PI * Math.pow(share, 0.8)) / (1 + 0.35 * Math.max(climbed, 0));
+        double hollow =
+                begun * HOLLOW_MM * Math.sin(Math.PI * Math.pow(share, 0.8)) / (1 + 0.35 * Math.max(climbed, 0));
         return size * (STEP_MM * climbed - hollow) + Polished.rounded(distance_mm, 2.6 * size);
     }
 
@@ -130,7 +134,9 @@ final class ScrollScene {
         double radius_mm = 3.1 * size;
         Path2D collar = new Path2D.Double();
         collar.append(
-                new Ellipse2D.Double(middle.x_mm() - radius_mm, middle.y_mm() - radius_mm, 2 * radius_mm, 2 * radius_mm), false);
+                new Ellipse2D.Double(
+                        middle.x_mm() - radius_mm, middle.y_mm() - radius_mm, 2 * radius_mm, 2 * radius_mm),
+                false);
         return collar;
     }
 

@@ -22,7 +22,8 @@ final class SoftShadow {
     SoftShadow(Frame frame, Shape shape, double right_mm, double down_mm, double blur_mm) {
         this.frame = frame;
         AffineTransform place = frame.toPixels();
-        place.preConcatenate(AffineTransform.getTranslateInstance(right_mm * frame.pixelsPerMm(), down_mm * frame.pixelsPerMm()));
+        place.preConcatenate(
+                AffineTransform.getTranslateInstance(right_mm * frame.pixelsPerMm(), down_mm * frame.pixelsPerMm()));
         Shape moved = place.createTransformedShape(shape);
         int blur = Math.max(1, (int) Math.round(blur_mm * frame.pixelsPerMm()));
         this.shrink = Math.max(1, blur / 5);

@@ -101,6 +101,8 @@ final class SetupCaveatWords {
             case SCOOP_TREBLE -> "scoop under the treble string";
             case STRING_ANGLE -> "string angle";
             case AFTER_LENGTH -> "after-length";
+            case POST_DIAMETER -> "diameter of the post";
+            case POST_BEHIND_FOOT -> "distance of the post behind the foot";
         };
     }
 

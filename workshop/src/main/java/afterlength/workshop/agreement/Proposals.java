@@ -7,6 +7,7 @@ import afterlength.workshop.instrument.Visit;
 import afterlength.workshop.instrument.VisitStore;
 import afterlength.workshop.ledger.Settings;
 import afterlength.workshop.ledger.SettingsStore;
+import java.time.LocalDate;
 import java.util.List;
 
 /** Gathers a visit's proposal from the stores. */
@@ -58,5 +59,10 @@ public final class Proposals {
 
     private Agreed withLines(Agreement agreement) {
         return new Agreed(agreement, agreements.listLines(agreement.id()));
+    }
+
+    /** The proposal of a visit on paper, as it stands on this day. */
+    public byte[] pdf(long visitId, LocalDate day) {
+        return ProposalPaper.pdf(of(visitId), day);
     }
 }

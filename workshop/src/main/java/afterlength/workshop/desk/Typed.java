@@ -49,11 +49,6 @@ public final class Typed {
         return all;
     }
 
-    /** The same where a field can hold several values. */
-    public static Typed knownAll(Map<String, List<String>> values) {
-        return new Typed(new LinkedHashMap<>(values));
-    }
-
     public static Typed empty() {
         return new Typed(Map.of());
     }

@@ -12,7 +12,6 @@ import afterlength.workshop.examination.Measure;
 import afterlength.workshop.examination.MeasurePair;
 import afterlength.workshop.examination.MeasureStore;
 import afterlength.workshop.examination.Moment;
-import afterlength.workshop.examination.Photograph;
 import afterlength.workshop.examination.PhotographStore;
 import afterlength.workshop.examination.SmallPictures;
 import afterlength.workshop.instrument.Instrument;
@@ -92,7 +91,9 @@ public final class FinalReports {
                 RunningWords.english(
                         report.instrument().name() + ", visit " + visit.number(), Days.words(LocalDate.now(clock))),
                 Templates.text(report),
-                report.pictures().stream().distinct().collect(Collectors.toMap(FinalReport::nameOf, pictures::forPaper))));
+                report.pictures().stream()
+                        .distinct()
+                        .collect(Collectors.toMap(FinalReport::nameOf, pictures::forPaper))));
     }
 
     private FinalReport gather(Visit visit) {
@@ -124,10 +125,13 @@ public final class FinalReports {
     /** A start says nothing to the owner that its end does not say better. */
     private static List<WorkDay> days(List<DiaryEntry> entries) {
         Map<LocalDate, List<WorkDay.Line>> byDay = new TreeMap<>();
-        entries.stream().filter(entry -> entry.writing().what() != DiaryEvent.STARTED).forEach(entry -> byDay.computeIfAbsent(
-                        Days.day(entry.writing().at()), day -> new ArrayList<>())
-                .add(line(entry)));
-        return byDay.entrySet().stream().map(day -> new WorkDay(day.getKey(), day.getValue())).toList();
+        entries.stream()
+                .filter(entry -> entry.writing().what() != DiaryEvent.STARTED)
+                .forEach(entry -> byDay.computeIfAbsent(Days.day(entry.writing().at()), day -> new ArrayList<>())
+                        .add(line(entry)));
+        return byDay.entrySet().stream()
+                .map(day -> new WorkDay(day.getKey(), day.getValue()))
+                .toList();
     }
 
     private static WorkDay.Line line(DiaryEntry entry) {
@@ -154,7 +158,9 @@ public final class FinalReports {
         List<Long> paired = pairs.stream()
                 .flatMap(pair -> List.of(pair.before().id(), pair.after().id()).stream())
                 .toList();
-        return measures.listNow(visit.id()).stream().filter(measure -> !paired.contains(measure.id())).toList();
+        return measures.listNow(visit.id()).stream()
+                .filter(measure -> !paired.contains(measure.id()))
+                .toList();
     }
 
     private @Nullable BridgeShape bridge(Visit visit) {

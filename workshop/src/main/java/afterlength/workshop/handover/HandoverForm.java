@@ -17,13 +17,15 @@ final class HandoverForm {
         if (handedOverOn.isBefore(visit.receivedOn())) {
             typed.note(
                     "handed_over_on",
-                    "The day of handover " + handedOverOn + " lies before the receipt on " + visit.receivedOn() + "; choose that day or a later one.");
+                    "The day of handover " + handedOverOn + " lies before the receipt on " + visit.receivedOn()
+                            + "; choose that day or a later one.");
         }
         LocalDate next = typed.date("next_check_on", "The day of the next check");
         if (next != null && next.isBefore(handedOverOn)) {
             typed.note(
                     "next_check_on",
-                    "The next check on " + next + " lies before the handover on " + handedOverOn + "; choose a later day or leave it empty.");
+                    "The next check on " + next + " lies before the handover on " + handedOverOn
+                            + "; choose a later day or leave it empty.");
         }
         return new Handover(
                 0,
@@ -45,7 +47,9 @@ final class HandoverForm {
         typed.put("left_as_it_was", handover.leftAsItWas());
         typed.put("care", handover.care());
         typed.put("returned_parts", handover.returnedParts());
-        typed.put("next_check_on", handover.nextCheckOn() == null ? "" : handover.nextCheckOn().toString());
+        typed.put(
+                "next_check_on",
+                handover.nextCheckOn() == null ? "" : handover.nextCheckOn().toString());
         typed.put("hand", handover.hand());
         return typed;
     }

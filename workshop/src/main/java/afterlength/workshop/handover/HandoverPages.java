@@ -57,7 +57,14 @@ public final class HandoverPages implements Room {
 
     private void openPage(Context context) {
         Visit visit = visits.get(Addresses.id(context, "visit"));
-        show(context, visit, handovers.findNow(visit.id()).map(HandoverForm::typedOf).map(Typed::known).orElseGet(() -> offered(visit)));
+        show(
+                context,
+                visit,
+                handovers
+                        .findNow(visit.id())
+                        .map(HandoverForm::typedOf)
+                        .map(Typed::known)
+                        .orElseGet(() -> offered(visit)));
     }
 
     private Typed offered(Visit visit) {
@@ -74,7 +81,8 @@ public final class HandoverPages implements Room {
     private void save(Context context) {
         Visit visit = visits.get(Addresses.id(context, "visit"));
         Typed typed = Typed.from(context);
-        Handover handover = HandoverForm.read(typed, visit, LocalDate.now(clock), clock.instant().truncatedTo(ChronoUnit.SECONDS));
+        Handover handover = HandoverForm.read(
+                typed, visit, LocalDate.now(clock), clock.instant().truncatedTo(ChronoUnit.SECONDS));
         if (typed.sound()) {
             handovers.save(handover);
             context.redirect("/instruments/" + visit.instrumentId());

@@ -20,14 +20,11 @@ public final class HandoverStore {
     }
 
     public void save(Handover handover) {
-        ledger.change(handle -> handle.createUpdate(
-                        """
+        ledger.change(handle -> handle.createUpdate("""
                         INSERT INTO handover (visit_id, replaces, handed_over_on, received_by, left_as_it_was, care,
                           returned_parts, next_check_on, written_at, hand)
                         VALUES (:visitId, (SELECT max(id) FROM handover_now WHERE visit_id = :visitId), :handedOverOn,
                           :receivedBy, :leftAsItWas, :care, :returnedParts, :nextCheckOn, :writtenAt, :hand)
-                        """)
-                .bindMethods(handover)
-                .execute());
+                        """).bindMethods(handover).execute());
     }
 }

@@ -44,6 +44,20 @@ public final class BridgeWords {
             return "More clearance is wanted under the treble string (" + Figures.mm(above.treble())
                     + ") than under the bass string (" + Figures.mm(above.bass()) + "); were the two exchanged?";
         }
+        return ofBow(caveat);
+    }
+
+    private static String ofBow(Caveat caveat) {
+        if (caveat instanceof Caveat.ScoopNotMeasured) {
+            return "The scoop of the board was not measured; stopped strings are taken to lie on a straight board.";
+        } else if (caveat instanceof Caveat.WaistNotMeasured) {
+            return "The waist was not measured, so nothing is said of the bow at the edges of the body.";
+        } else if (caveat instanceof Caveat.BowOverBoard over) {
+            return "The bow at " + Figures.mm(over.distance())
+                    + " from the bridge would play over the board, which ends at " + Figures.mm(over.boardEnd()) + ".";
+        } else if (caveat instanceof Caveat.EvenPlayWithoutForce) {
+            return "Not every tension is known; the crown for even play was found without the give of the strings.";
+        }
         throw new IllegalArgumentException("no words for the caveat " + caveat);
     }
 
@@ -84,6 +98,8 @@ public final class BridgeWords {
             case SCOOP_TREBLE -> "scoop under the treble string";
             case STRING_ANGLE -> "string angle over the bridge";
             case AFTER_LENGTH -> "after-length";
+            case POST_DIAMETER -> "diameter of the post";
+            case POST_BEHIND_FOOT -> "distance of the post behind the foot";
         };
     }
 

@@ -34,7 +34,15 @@ import org.jspecify.annotations.Nullable;
 final class OldViola {
     static final LocalDate TODAY = LocalDate.of(2026, 11, 4);
     static final Settings SETTINGS = new Settings(
-            "Workshop on the Mill Race", "12 Mill Race", List.of("Ines"), "EUR", new Money(6800), 190, false, false);
+            "Workshop on the Mill Race",
+            "12 Mill Race",
+            List.of("Ines"),
+            "EUR",
+            new Money(6800),
+            190,
+            false,
+            java.time.LocalTime.of(17, 30),
+            false);
 
     final Clock clock = Clock.fixed(Instant.parse("2026-11-04T10:00:00Z"), ZoneOffset.UTC);
     final Ledger ledger;

@@ -61,6 +61,7 @@ class PricePropertyTest {
                 new Money(random.nextInt(0, 15_000)),
                 random.nextInt(0, 300),
                 false,
+                java.time.LocalTime.of(17, 30),
                 false);
     }
 

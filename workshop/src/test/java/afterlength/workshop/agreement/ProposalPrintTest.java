@@ -75,7 +75,8 @@ class ProposalPrintTest {
 
     @Test
     void theSheetIsTheOneTheShopPrintsOn() {
-        shop.settings.put(new Settings("s", "", List.of("Ines"), "USD", new Money(9000), 0, true, false));
+        shop.settings.put(new Settings(
+                "s", "", List.of("Ines"), "USD", new Money(9000), 0, true, java.time.LocalTime.of(17, 30), false));
         shop.propose("seam");
         try (PdfRuler ruler = PdfRuler.of(ProposalPaper.pdf(shop.proposal(), OldViola.TODAY))) {
             assertThat(ruler.width_mm(1)).isCloseTo(215.9, within(0.05)); // a twentieth of a millimetre of PDF rounding

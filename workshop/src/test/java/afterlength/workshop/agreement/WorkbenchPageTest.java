@@ -129,7 +129,8 @@ class WorkbenchPageTest {
 
     @Test
     void aRateOfNothingIsSaidWithTheWayToSetIt() {
-        shop.settings.put(new Settings("s", "", List.of("Ines"), "EUR", Money.NOTHING, 0, false, false));
+        shop.settings.put(new Settings(
+                "s", "", List.of("Ines"), "EUR", Money.NOTHING, 0, false, java.time.LocalTime.of(17, 30), false));
         shop.propose("seam");
         OpenedDesk.Answer page = desk.get(WORKBENCH);
         assertThat(page.words(".caveat"))

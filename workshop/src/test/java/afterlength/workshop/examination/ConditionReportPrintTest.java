@@ -86,7 +86,15 @@ class ConditionReportPrintTest {
     void theShopsPaperIsUsed() throws Exception {
         Settings fresh = shop.settings.get();
         shop.settings.put(new Settings(
-                "Bench & Co", "1 Lane\nTown", fresh.hands(), fresh.currency(), fresh.perHour(), 0, true, false));
+                "Bench & Co",
+                "1 Lane\nTown",
+                fresh.hands(),
+                fresh.currency(),
+                fresh.perHour(),
+                0,
+                true,
+                java.time.LocalTime.of(17, 30),
+                false));
         try (PdfRuler paper = report("letter")) {
             assertThat(paper.width_mm(1)).isCloseTo(215.9, within(0.05));
             assertThat(paper.text()).contains("Bench & Co, 1 Lane, Town.");
