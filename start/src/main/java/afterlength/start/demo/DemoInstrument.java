@@ -13,6 +13,7 @@ import java.util.List;
  * @param crack whether the belly is cracked at the treble sound-hole
  * @param isSetUpAnew new bridge and clean strings
  */
+@SuppressWarnings("ArrayRecordComponent") // read only, and never compared
 record DemoInstrument(
         InstrumentShape shape,
         long seed,
