@@ -44,6 +44,21 @@ public final class BridgeWords {
             return "More clearance is wanted under the treble string (" + Figures.mm(above.treble())
                     + ") than under the bass string (" + Figures.mm(above.bass()) + "); were the two exchanged?";
         }
+        return ofBow(caveat);
+    }
+
+    private static String ofBow(Caveat caveat) {
+        if (caveat instanceof Caveat.ScoopNotMeasured) {
+            return "The scoop of the board was not measured; stopped strings are taken to lie on a board without one, and so come"
+                    + " out higher than they are.";
+        } else if (caveat instanceof Caveat.WaistNotMeasured) {
+            return "The waist was not measured; on their outer sides the outer strings have no limit here.";
+        } else if (caveat instanceof Caveat.BowOverBoard over) {
+            return "At " + Figures.mm(over.distance()) + " from the bridge the bow plays over the board, which ends "
+                    + Figures.mm(over.boardEnd()) + " from it; whether it meets the board was not looked at.";
+        } else if (caveat instanceof Caveat.EvenPlayWithoutForce) {
+            return "The tension of a string is not known; even play was looked for with a bow that does not press.";
+        }
         throw new IllegalArgumentException("no words for the caveat " + caveat);
     }
 
@@ -84,6 +99,8 @@ public final class BridgeWords {
             case SCOOP_TREBLE -> "scoop under the treble string";
             case STRING_ANGLE -> "string angle over the bridge";
             case AFTER_LENGTH -> "after-length";
+            case POST_DIAMETER -> "diameter of the post";
+            case POST_BEHIND_FOOT -> "distance of the post behind the foot";
         };
     }
 
