@@ -62,7 +62,8 @@ final class Spiral {
 
     /** Turns of the spiral between its outermost edge and a place, both seen in the same direction from the centre. */
     double turnsFromEdge(Point place) {
-        double share = Math.log(Math.max(centre.distanceTo_mm(place), inner_mm * 0.2) / outer_mm) / Math.log(inner_mm / outer_mm);
+        double share = Math.log(Math.max(centre.distanceTo_mm(place), inner_mm * 0.2) / outer_mm)
+                / Math.log(inner_mm / outer_mm);
         return share * Math.abs(turn_deg) / 360 - wayRound(place);
     }
 
