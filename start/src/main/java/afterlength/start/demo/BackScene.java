@@ -19,8 +19,8 @@ final class BackScene {
         this.canvas = canvas;
         this.instrument = instrument;
         this.size = instrument.shape().stoutness();
-        Maple maple = new Maple(
-                instrument.noise(), instrument.flame(), instrument.flameSlope(), instrument.flameStrength());
+        Maple maple =
+                new Maple(instrument.noise(), instrument.flame(), instrument.flameSlope(), instrument.flameStrength());
         this.plate = new Plate(instrument, maple, true);
     }
 
@@ -54,7 +54,9 @@ final class BackScene {
             colour.blue *= 0.30;
             return colour.rgb(Light.diffuse(slope, 0), 0.10 * Light.gloss(slope, -0.25));
         });
-        for (Curve heel : new Curve[] {Board.heel(instrument.shape()), Board.heel(instrument.shape()).mirrored()}) {
+        for (Curve heel : new Curve[] {
+            Board.heel(instrument.shape()), Board.heel(instrument.shape()).mirrored()
+        }) {
             canvas.stroke(Shapes.line(heel.shifted(0.5 * size, 0)), 1.6 * size, new Color(24, 10, 4, 70));
             canvas.stroke(Shapes.line(heel), 0.6 * size, new Color(24, 10, 4, 110));
         }

@@ -20,7 +20,14 @@ final class Camera {
      * @param lookZ_mm height over the belly the camera is turned to
      * @param pixelsPerMm size of the picture at the place looked at
      */
-    Camera(double y_mm, double z_mm, double lookY_mm, double lookZ_mm, double pixelsPerMm, double middleX, double middleY) {
+    Camera(
+            double y_mm,
+            double z_mm,
+            double lookY_mm,
+            double lookZ_mm,
+            double pixelsPerMm,
+            double middleX,
+            double middleY) {
         this.y_mm = y_mm;
         this.z_mm = z_mm;
         double away_mm = Math.hypot(y_mm - lookY_mm, z_mm - lookZ_mm);
@@ -47,10 +54,5 @@ final class Camera {
         double fall = sine + down * cosine;
         double depth_mm = z_mm / Math.max(fall, 1e-3);
         return Point.of(right * depth_mm, y_mm - depth_mm * (cosine - down * sine));
-    }
-
-    /** Row of the picture in which the plane of the belly vanishes. */
-    double horizon() {
-        return middleY - focus * sine / cosine;
     }
 }

@@ -51,7 +51,8 @@ enum Crack {
         List<Point> line = new ArrayList<>();
         for (int i = 0; i < PIECES; i++) {
             double down_mm = LENGTH_MM * i / PIECES;
-            double aside_mm = 0.45 * instrument.noise().at(down_mm / 14, 3.5) + 0.09 * instrument.noise().at(down_mm / 1.6, 8.5);
+            double aside_mm = 0.45 * instrument.noise().at(down_mm / 14, 3.5)
+                    + 0.09 * instrument.noise().at(down_mm / 1.6, 8.5);
             line.add(start.plus(aside_mm + down_mm * 0.012, down_mm));
         }
         return line;

@@ -26,7 +26,8 @@ record Frame(int width, int height, double middleX_mm, double middleY_mm, double
         try {
             return toPixels().createInverse();
         } catch (NoninvertibleTransformException e) {
-            throw new IllegalStateException("frame of " + pixelsPerMm + " pixels per mm shows nothing; give more than 0", e);
+            throw new IllegalStateException(
+                    "frame of " + pixelsPerMm + " pixels per mm shows nothing; give more than 0", e);
         }
     }
 

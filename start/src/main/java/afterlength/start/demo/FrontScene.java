@@ -10,8 +10,6 @@ import java.awt.geom.Path2D;
 
 /** The front of an instrument lying on the backdrop, whole or any part of it, by the frame. */
 final class FrontScene {
-    private static final double[] EBONY = {0.020, 0.016, 0.014};
-
     private final DemoInstrument instrument;
     private final Canvas canvas;
     private final Plate plate;
@@ -22,19 +20,29 @@ final class FrontScene {
         this.instrument = instrument;
         this.size = instrument.shape().stoutness();
         double pixel_mm = canvas.pixel_mm();
-        this.plate = new Plate(instrument, new Spruce(instrument.seed(), instrument.ring() * Math.sqrt(size), pixel_mm), false);
+        this.plate = new Plate(
+                instrument, new Spruce(instrument.seed(), instrument.ring() * Math.sqrt(size), pixel_mm), false);
     }
 
     /** Frame that shows the whole instrument. */
     static Frame whole(DemoInstrument instrument) {
-        double top_mm = -instrument.shape().fittings().neck_mm() - instrument.shape().fittings().head_mm();
-        return Frame.whole(DemoView.FRONT, top_mm, instrument.shape().body().length_mm() + 12 * instrument.shape().stoutness());
+        double top_mm = -instrument.shape().fittings().neck_mm()
+                - instrument.shape().fittings().head_mm();
+        return Frame.whole(
+                DemoView.FRONT,
+                top_mm,
+                instrument.shape().body().length_mm() + 12 * instrument.shape().stoutness());
     }
 
     void paint() {
         Backdrop.paint(canvas, instrument.noise());
         dropShadows();
-        Polished.paint(canvas, Shapes.area(Tailpiece.endButton(instrument.shape())), instrument.fittings(), 4 * size, instrument.noise());
+        Polished.paint(
+                canvas,
+                Shapes.area(Tailpiece.endButton(instrument.shape())),
+                instrument.fittings(),
+                4 * size,
+                instrument.noise());
         plate.paint(canvas);
         instrument.crack().paint(canvas, instrument);
         SoundHoles.paint(canvas, instrument);
@@ -59,12 +67,20 @@ final class FrontScene {
         Path2D tailpiece = Shapes.area(Tailpiece.of(instrument.shape()));
         canvas.shadow(tailpiece, 6 * size, 8 * size, 5 * size, 0.6);
         canvas.unclip();
-        Polished.paint(canvas, Shapes.area(Tailpiece.saddle(instrument.shape())), EBONY, 2.2 * size, instrument.noise());
+        Polished.paint(
+                canvas,
+                Shapes.area(Tailpiece.saddle(instrument.shape())),
+                FittingWood.EBONY,
+                2.2 * size,
+                instrument.noise());
         for (Curve leg : Tailpiece.cord(instrument.shape())) {
             canvas.stroke(Shapes.line(leg), 1.3 * size, new Color(38, 32, 28));
         }
         Polished.paint(canvas, tailpiece, instrument.fittings(), 7 * size, instrument.noise());
-        canvas.stroke(Shapes.line(Tailpiece.fret(instrument.shape()).shifted(0, 0.8 * size)), 0.9 * size, new Color(0, 0, 0, 120));
+        canvas.stroke(
+                Shapes.line(Tailpiece.fret(instrument.shape()).shifted(0, 0.8 * size)),
+                0.9 * size,
+                new Color(0, 0, 0, 120));
         canvas.stroke(Shapes.line(Tailpiece.fret(instrument.shape())), 0.9 * size, new Color(120, 104, 90));
     }
 
@@ -96,7 +112,10 @@ final class FrontScene {
         canvas.fill(bridge, isNew ? new Color(196, 152, 96) : new Color(124, 84, 46));
         canvas.stroke(bridge, 0.35 * size, new Color(50, 26, 10, 170));
         Curve crown = BridgeAbove.crown(instrument.shape());
-        canvas.stroke(Shapes.line(crown.shifted(0, -0.9 * size)), 1.1 * size, isNew ? new Color(168, 124, 74) : new Color(98, 64, 34));
+        canvas.stroke(
+                Shapes.line(crown.shifted(0, -0.9 * size)),
+                1.1 * size,
+                isNew ? new Color(168, 124, 74) : new Color(98, 64, 34));
         canvas.stroke(Shapes.line(crown), 1.2 * size, isNew ? new Color(240, 206, 152) : new Color(166, 120, 72));
     }
 }

@@ -85,7 +85,8 @@ final class LabelScene {
         for (int i = 0; i < count; i++) {
             double way = 8.0 * i / count;
             double x = Math.max(-1, Math.min(1, way < 4 ? way - 1 : 5 - way)) * HALF_WIDTH_MM;
-            double y = Math.max(-1, Math.min(1, way < 2 ? -1 : way < 6 ? way < 4 ? way - 3 : 1 : 7 - way)) * HALF_HEIGHT_MM;
+            double y = Math.max(-1, Math.min(1, way < 2 ? -1 : way < 6 ? way < 4 ? way - 3 : 1 : 7 - way))
+                    * HALF_HEIGHT_MM;
             double torn = Math.max(0, x / HALF_WIDTH_MM + y / HALF_HEIGHT_MM - 1.55) * 13;
             double fray_mm = 0.35 * noise.at(way * 19, 5) + 0.2 * noise.at(way * 60, 9);
             double newX = x - torn + fray_mm;
@@ -138,8 +139,20 @@ final class LabelScene {
             double faded = Math.max(0, 0.55 + instrument.noise().at(x_mm / 7, base_mm));
             Path2D stroke = new Path2D.Double();
             stroke.moveTo(x_mm, base_mm);
-            stroke.curveTo(x_mm + step_mm * 0.6, base_mm - tall_mm * 0.4, x_mm + step_mm * 1.2, base_mm - tall_mm, x_mm + step_mm * 0.8, base_mm - tall_mm);
-            stroke.curveTo(x_mm + step_mm * 0.3, base_mm - tall_mm * 0.8, x_mm + step_mm * 0.5, base_mm, x_mm + step_mm, base_mm);
+            stroke.curveTo(
+                    x_mm + step_mm * 0.6,
+                    base_mm - tall_mm * 0.4,
+                    x_mm + step_mm * 1.2,
+                    base_mm - tall_mm,
+                    x_mm + step_mm * 0.8,
+                    base_mm - tall_mm);
+            stroke.curveTo(
+                    x_mm + step_mm * 0.3,
+                    base_mm - tall_mm * 0.8,
+                    x_mm + step_mm * 0.5,
+                    base_mm,
+                    x_mm + step_mm,
+                    base_mm);
             int ink = (int) Math.min(strongest * faded, 90);
             canvas.stroke(stroke, 0.8, new Color(66, 36, 16, ink / 3));
             canvas.stroke(stroke, random.nextDouble(0.18, 0.42), new Color(52, 28, 14, ink));
@@ -155,7 +168,13 @@ final class LabelScene {
             Path2D hair = new Path2D.Double();
             hair.moveTo(x_mm, y_mm);
             double bend = random.nextDouble(-3, 3);
-            hair.curveTo(x_mm + bend * size_mm, y_mm + size_mm, x_mm + size_mm * 2, y_mm - bend * size_mm, x_mm + size_mm * 3, y_mm);
+            hair.curveTo(
+                    x_mm + bend * size_mm,
+                    y_mm + size_mm,
+                    x_mm + size_mm * 2,
+                    y_mm - bend * size_mm,
+                    x_mm + size_mm * 3,
+                    y_mm);
             canvas.stroke(hair, 0.07 + size_mm * 0.12, new Color(188, 178, 160, random.nextInt(30, 120)));
         }
     }
@@ -168,7 +187,7 @@ final class LabelScene {
             double x = (i % width - 760) / 830.0;
             double y = (i / width - 560) / 640.0;
             double dark = Math.min(Math.max((x * x + y * y - 0.25) * 0.95, 0), 0.94);
-            pixels[i] = Canvas.mixed(pixels[i], 0x080503, (int) (255 * dark));
+            pixels[i] = Rgb.mixed(pixels[i], 0x080503, (int) (255 * dark));
         }
     }
 }

@@ -13,13 +13,12 @@ import java.util.List;
 
 /** The head from the bass side: each turn of the scroll is a hollow that climbs towards the eye. */
 final class ScrollScene {
-    private static final double[] BOARD = {0.020, 0.016, 0.014};
     /** Height gained by one full turn, and depth of its hollow, on a violin. */
     private static final double STEP_MM = 3.2;
 
     private static final double HOLLOW_MM = 2.0;
     /** Turns after which the hollow ends at the boss in the middle. */
-    private static final double BOSS = 2.55;
+    private static final double BOSS = 2.95;
 
     private static final double[] THUMB_DEG = {-58, 22, 74, -30};
 
@@ -52,8 +51,8 @@ final class ScrollScene {
         whole.add(new Area(neck));
         paintWood(new Path2D.Double(whole), new Relief(whole, 0.24 * size, this::height_mm, 5));
         canvas.stroke(whole, 0.25, new Color(20, 8, 3, 130));
-        Polished.paint(canvas, board, BOARD, 2 * size, instrument.noise());
-        Polished.paint(canvas, nut(), BOARD, 1.6 * size, instrument.noise());
+        Polished.paint(canvas, board, FittingWood.EBONY, 2 * size, instrument.noise());
+        Polished.paint(canvas, nut(), FittingWood.EBONY, 1.6 * size, instrument.noise());
         paintPegs();
     }
 
@@ -76,7 +75,10 @@ final class ScrollScene {
     private Path2D board() {
         double end_mm = head.neckLines().get(0).end().y_mm();
         return Shapes.area(List.of(
-                Point.of(0.8 * size, 0.4 * size), Point.of(0.8 * size, end_mm), Point.of(-4.8 * size, end_mm), Point.of(-4.8 * size, 0.4 * size)));
+                Point.of(0.8 * size, 0.4 * size),
+                Point.of(0.8 * size, end_mm),
+                Point.of(-4.8 * size, end_mm),
+                Point.of(-4.8 * size, 0.4 * size)));
     }
 
     /** Rounded edge, and inside the spiral a ramp that climbs one step a turn, hollowed between its edges. */
@@ -93,7 +95,8 @@ final class ScrollScene {
             return size * (STEP_MM * BOSS + 1.5 + 1.2 * Math.min(inwards - BOSS, 0.5));
         }
         double climbed = turn + way;
-        double hollow = begun * HOLLOW_MM * Math.sin(Math.PI * Math.pow(share, 0.8)) / (1 + 0.35 * Math.max(climbed, 0));
+        double hollow =
+                begun * HOLLOW_MM * Math.sin(Math.PI * Math.pow(share, 0.8)) / (1 + 0.35 * Math.max(climbed, 0));
         return size * (STEP_MM * climbed - hollow) + Polished.rounded(distance_mm, 2.6 * size);
     }
 
@@ -130,7 +133,9 @@ final class ScrollScene {
         double radius_mm = 3.1 * size;
         Path2D collar = new Path2D.Double();
         collar.append(
-                new Ellipse2D.Double(middle.x_mm() - radius_mm, middle.y_mm() - radius_mm, 2 * radius_mm, 2 * radius_mm), false);
+                new Ellipse2D.Double(
+                        middle.x_mm() - radius_mm, middle.y_mm() - radius_mm, 2 * radius_mm, 2 * radius_mm),
+                false);
         return collar;
     }
 

@@ -32,7 +32,8 @@ final class SoundHoles {
     /** The part of the hole that a copy moved towards the lamp still covers. */
     private static Shape within(Path2D hole, double right_mm, double down_mm) {
         Area seen = new Area(hole);
-        seen.intersect(new Area(AffineTransform.getTranslateInstance(right_mm, down_mm).createTransformedShape(hole)));
+        seen.intersect(
+                new Area(AffineTransform.getTranslateInstance(right_mm, down_mm).createTransformedShape(hole)));
         return seen;
     }
 }

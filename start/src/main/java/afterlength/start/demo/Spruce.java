@@ -24,10 +24,19 @@ final class Spruce implements Surface {
         double side = x_mm < 0 ? 40 : 0;
         double across_mm = Math.abs(x_mm) + 0.55 * noise.at(y_mm / 70 + side, x_mm / 45) + 0.5;
         double late = lateAt(Math.min(across_mm / TABLE_STEP_MM, lateWood.length - 2));
-        double fibre = noise.at(across_mm * 7, y_mm * 0.11 + side) * 0.035 + noise.at(across_mm * 2.1, y_mm * 0.4) * 0.02;
+        double fibre =
+                noise.at(across_mm * 7, y_mm * 0.11 + side) * 0.035 + noise.at(across_mm * 2.1, y_mm * 0.4) * 0.02;
         double silk = Math.max(0, noise.at(x_mm * 0.9, y_mm * 2.6)) * 0.03;
-        double tone = 1 + fibre + silk + 0.06 * noise.at(x_mm / 35 + side, y_mm / 90) + 0.05 * noise.at(x_mm / 4 + side, y_mm / 160);
-        colour.set(tone * (0.64 - 0.36 * late), tone * (0.45 - 0.315 * late), tone * (0.235 - 0.19 * late), 1 - 0.3 * late);
+        double tone = 1
+                + fibre
+                + silk
+                + 0.06 * noise.at(x_mm / 35 + side, y_mm / 90)
+                + 0.05 * noise.at(x_mm / 4 + side, y_mm / 160);
+        colour.set(
+                tone * (0.64 - 0.36 * late),
+                tone * (0.45 - 0.315 * late),
+                tone * (0.235 - 0.19 * late),
+                1 - 0.3 * late);
     }
 
     private double lateAt(double place) {

@@ -21,7 +21,10 @@ final class StringPaint {
         List<Curve> inPegbox = Strings.inPegbox(instrument.shape());
         for (int i = 0; i < strings.size(); i++) {
             double breadth_mm = Math.max(BREADTH_MM[i] * stoutness, 1.25 * canvas.pixel_mm());
-            canvas.stroke(Shapes.line(strings.get(i).shifted(1.6 * stoutness, 1.6)), breadth_mm * 1.5, new Color(15, 8, 4, 55));
+            canvas.stroke(
+                    Shapes.line(strings.get(i).shifted(1.6 * stoutness, 1.6)),
+                    breadth_mm * 1.5,
+                    new Color(15, 8, 4, 55));
             paintOne(canvas, inPegbox.get(i), breadth_mm * 0.8, instrument.isSetUpAnew());
             paintOne(canvas, strings.get(i), breadth_mm, instrument.isSetUpAnew());
         }
