@@ -1,7 +1,4 @@
-/**
- * The desk, where pages are put together: web plumbing, layout, words, and the drawings that stand on pages. Knows no stage of
- * the job.
- */
+/** Web plumbing, layout and words shared by all stages: the server, the frame of a page, forms that keep what was typed. */
 @NullMarked
 package afterlength.workshop.desk;
 

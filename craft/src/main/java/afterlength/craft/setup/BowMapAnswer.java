@@ -1,0 +1,4 @@
+package afterlength.craft.setup;
+
+/** How each string can be played alone in many places, or why that cannot be said. */
+public sealed interface BowMapAnswer permits BowMap, BowRefused {}

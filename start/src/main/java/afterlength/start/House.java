@@ -1,0 +1,186 @@
+package afterlength.start;
+
+import afterlength.start.demo.DemoClock;
+import afterlength.start.demo.DemoStores;
+import afterlength.workshop.agreement.AgreementChapter;
+import afterlength.workshop.agreement.AgreementPages;
+import afterlength.workshop.agreement.AgreementStore;
+import afterlength.workshop.agreement.FindingLines;
+import afterlength.workshop.agreement.Proposals;
+import afterlength.workshop.agreement.TreatmentPages;
+import afterlength.workshop.agreement.TreatmentStore;
+import afterlength.workshop.desk.Desk;
+import afterlength.workshop.desk.Frames;
+import afterlength.workshop.desk.Room;
+import afterlength.workshop.desk.SourcesPages;
+import afterlength.workshop.examination.ConditionReports;
+import afterlength.workshop.examination.ExaminationChapter;
+import afterlength.workshop.examination.FindingPages;
+import afterlength.workshop.examination.FindingStore;
+import afterlength.workshop.examination.MeasurePages;
+import afterlength.workshop.examination.MeasureStore;
+import afterlength.workshop.examination.PhotographIntake;
+import afterlength.workshop.examination.PhotographPages;
+import afterlength.workshop.examination.PhotographStore;
+import afterlength.workshop.examination.PictureRoom;
+import afterlength.workshop.examination.ReportPages;
+import afterlength.workshop.examination.RoomAir;
+import afterlength.workshop.examination.SittingPages;
+import afterlength.workshop.examination.SittingStore;
+import afterlength.workshop.examination.SmallPictures;
+import afterlength.workshop.examination.VisitHome;
+import afterlength.workshop.handover.FinalReports;
+import afterlength.workshop.handover.HandoverChapter;
+import afterlength.workshop.handover.HandoverPages;
+import afterlength.workshop.handover.HandoverStore;
+import afterlength.workshop.instrument.Chapter;
+import afterlength.workshop.instrument.InstrumentPages;
+import afterlength.workshop.instrument.InstrumentStore;
+import afterlength.workshop.instrument.OwnerStore;
+import afterlength.workshop.instrument.ReceivePages;
+import afterlength.workshop.instrument.VisitStore;
+import afterlength.workshop.ledger.Ledger;
+import afterlength.workshop.ledger.Photographs;
+import afterlength.workshop.ledger.SettingsStore;
+import afterlength.workshop.ledger.ShopFolder;
+import afterlength.workshop.setup.BridgeSheets;
+import afterlength.workshop.setup.SetupChapter;
+import afterlength.workshop.setup.SetupPages;
+import afterlength.workshop.setup.SetupStart;
+import afterlength.workshop.setup.SetupStore;
+import afterlength.workshop.work.AgreedSteps;
+import afterlength.workshop.work.DiaryStore;
+import afterlength.workshop.work.MaterialStore;
+import afterlength.workshop.work.StepStore;
+import afterlength.workshop.work.WorkChapter;
+import afterlength.workshop.work.WorkRoom;
+import java.time.Clock;
+import java.util.List;
+
+/** One shop, wired: its stores, and the pages over them. Stages are named in the order of the job. */
+final class House {
+    final SettingsStore settings;
+    final OwnerStore owners;
+    final InstrumentStore instruments;
+    final VisitStore visits;
+    final FindingLines findingLines;
+    final TreatmentStore treatments;
+    final AgreementStore agreements;
+    final Proposals proposals;
+    final StepStore steps;
+    final DiaryStore diary;
+    final MaterialStore materials;
+    final Photographs originals;
+    final SmallPictures smallPictures;
+    final PhotographStore photographs;
+    final PhotographIntake intake;
+    final FindingStore findings;
+    final SittingStore sittings;
+    final MeasureStore measures;
+    final RoomAir roomAir;
+    final ConditionReports conditionReports;
+    final SetupStore setups;
+    final BridgeSheets bridgeSheets;
+    final HandoverStore handovers;
+    final FinalReports finalReports;
+    private final Ledger ledger;
+    final Clock clock;
+
+    private House(ShopFolder folder, Ledger ledger, Clock clock) {
+        this.ledger = ledger;
+        this.clock = clock;
+        settings = new SettingsStore(ledger);
+        owners = new OwnerStore(ledger);
+        instruments = new InstrumentStore(ledger);
+        visits = new VisitStore(ledger);
+        originals = new Photographs(folder);
+        smallPictures = new SmallPictures(folder, originals);
+        photographs = new PhotographStore(ledger);
+        intake = new PhotographIntake(photographs, originals, smallPictures, clock);
+        findings = new FindingStore(ledger);
+        sittings = new SittingStore(ledger);
+        measures = new MeasureStore(ledger);
+        roomAir = new RoomAir(ledger);
+        conditionReports = new ConditionReports(
+                owners, instruments, photographs, findings, sittings, measures, smallPictures, clock);
+        findingLines = new FindingLines(findings);
+        treatments = new TreatmentStore(ledger);
+        agreements = new AgreementStore(ledger, settings, clock, List.of(new AgreedSteps()));
+        proposals = new Proposals(settings, owners, instruments, visits, findingLines, treatments, agreements);
+        steps = new StepStore(ledger);
+        diary = new DiaryStore(ledger);
+        materials = new MaterialStore(ledger);
+        setups = new SetupStore(ledger);
+        bridgeSheets = new BridgeSheets(instruments, setups, settings, "Afterlength " + Version.get());
+        handovers = new HandoverStore(ledger);
+        finalReports = new FinalReports(
+                settings,
+                owners,
+                instruments,
+                photographs,
+                smallPictures,
+                findings,
+                measures,
+                agreements,
+                diary,
+                setups,
+                handovers,
+                clock);
+    }
+
+    static House of(ShopFolder folder, Clock clock) {
+        return new House(folder, Ledger.open(folder), clock);
+    }
+
+    /** What the demonstration fills. */
+    DemoStores demoStores(DemoClock demoClock) {
+        return new DemoStores(
+                demoClock,
+                settings,
+                visits,
+                intake,
+                findings,
+                measures,
+                treatments,
+                agreements,
+                steps,
+                diary,
+                materials,
+                setups,
+                handovers);
+    }
+
+    Desk openDesk(int port) {
+        Frames frames = new Frames(settings);
+        VisitHome home = new VisitHome(frames, visits, instruments);
+        List<Chapter> chapters = List.of(
+                new ExaminationChapter(photographs, findings, measures),
+                new AgreementChapter(proposals),
+                new WorkChapter(steps, diary, clock),
+                new SetupChapter(setups),
+                new HandoverChapter(handovers));
+        List<Room> rooms = List.of(
+                new InstrumentPages(frames, owners, instruments, visits, chapters),
+                new ReceivePages(frames, settings, owners, instruments, visits, clock),
+                new PhotographPages(home, photographs, intake),
+                new PictureRoom(photographs, originals, smallPictures),
+                new FindingPages(home, settings, findings, photographs, sittings, clock),
+                new SittingPages(home, settings, sittings, roomAir, clock),
+                new MeasurePages(home, settings, measures, roomAir, clock),
+                new ReportPages(home, settings, conditionReports),
+                new TreatmentPages(frames, settings, visits, findingLines, treatments),
+                new AgreementPages(frames, proposals, treatments, agreements, clock),
+                new WorkRoom(frames, ledger, settings, instruments, visits, clock),
+                new SourcesPages(frames),
+                new SetupPages(
+                        frames,
+                        instruments,
+                        visits,
+                        setups,
+                        new SetupStart(setups, measures, instruments, settings),
+                        bridgeSheets,
+                        clock),
+                new HandoverPages(frames, settings, owners, instruments, visits, handovers, finalReports, clock));
+        return Desk.open(port, rooms);
+    }
+}

@@ -1,0 +1,39 @@
+package afterlength.start;
+
+import afterlength.workshop.instrument.Visit;
+import afterlength.workshop.setup.SetupMoment;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** All papers of one visit, under the names they are filed by. */
+final class Papers {
+    private final Map<String, byte[]> byName;
+
+    private Papers(Map<String, byte[]> byName) {
+        this.byName = byName;
+    }
+
+    static Papers of(House house, Visit visit) {
+        Map<String, byte[]> papers = new LinkedHashMap<>();
+        papers.put("condition-report.pdf", house.conditionReports.pdf(visit, house.settings.get()));
+        papers.put("proposal.pdf", house.proposals.pdf(visit.id(), LocalDate.now(house.clock)));
+        papers.put("bridge-sheet.pdf", house.bridgeSheets.get(visit, SetupMoment.AFTER));
+        papers.put("final-report.pdf", house.finalReports.pdf(visit));
+        return new Papers(papers);
+    }
+
+    List<Path> writeTo(Path folder) throws IOException {
+        Files.createDirectories(folder);
+        List<Path> written = new ArrayList<>();
+        for (Map.Entry<String, byte[]> paper : byName.entrySet()) {
+            written.add(Files.write(folder.resolve(paper.getKey()), paper.getValue()));
+        }
+        return written;
+    }
+}

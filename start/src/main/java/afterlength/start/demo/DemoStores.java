@@ -1,0 +1,30 @@
+package afterlength.start.demo;
+
+import afterlength.workshop.agreement.AgreementStore;
+import afterlength.workshop.agreement.TreatmentStore;
+import afterlength.workshop.examination.FindingStore;
+import afterlength.workshop.examination.MeasureStore;
+import afterlength.workshop.examination.PhotographIntake;
+import afterlength.workshop.handover.HandoverStore;
+import afterlength.workshop.instrument.VisitStore;
+import afterlength.workshop.ledger.SettingsStore;
+import afterlength.workshop.setup.SetupStore;
+import afterlength.workshop.work.DiaryStore;
+import afterlength.workshop.work.MaterialStore;
+import afterlength.workshop.work.StepStore;
+
+/** The stores of a shop that is being filled, and the clock that they ask. */
+public record DemoStores(
+        DemoClock clock,
+        SettingsStore settings,
+        VisitStore visits,
+        PhotographIntake photographs,
+        FindingStore findings,
+        MeasureStore measures,
+        TreatmentStore treatments,
+        AgreementStore agreements,
+        StepStore steps,
+        DiaryStore diary,
+        MaterialStore materials,
+        SetupStore setups,
+        HandoverStore handovers) {}

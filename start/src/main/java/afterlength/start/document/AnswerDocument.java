@@ -1,0 +1,57 @@
+package afterlength.start.document;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+
+/** An answer in the making. Keys stand in the order they were put, numbers are rounded as {@link Figure} does. */
+public final class AnswerDocument {
+    private final Map<String, @Nullable Object> fields = new LinkedHashMap<>();
+
+    public AnswerDocument put(String key, double value) {
+        fields.put(key, Figure.rounded(value));
+        return this;
+    }
+
+    /** The number of a quantity, or null where there is none. */
+    public <T> AnswerDocument put(String key, Optional<T> quantity, ToDoubleFunction<T> number) {
+        fields.put(
+                key,
+                quantity.map(value -> Figure.rounded(number.applyAsDouble(value)))
+                        .orElse(null));
+        return this;
+    }
+
+    public AnswerDocument put(String key, String text) {
+        fields.put(key, text);
+        return this;
+    }
+
+    /** The text, or null where there is none. */
+    public AnswerDocument putText(String key, Optional<String> text) {
+        fields.put(key, text.orElse(null));
+        return this;
+    }
+
+    public AnswerDocument put(String key, AnswerDocument object) {
+        fields.put(key, object.fields);
+        return this;
+    }
+
+    public AnswerDocument putTexts(String key, List<String> texts) {
+        fields.put(key, texts);
+        return this;
+    }
+
+    public AnswerDocument putObjects(String key, List<AnswerDocument> objects) {
+        fields.put(key, objects.stream().map(object -> object.fields).toList());
+        return this;
+    }
+
+    Map<String, @Nullable Object> fields() {
+        return fields;
+    }
+}

@@ -1,0 +1,27 @@
+package afterlength.start.verbs;
+
+import afterlength.start.document.DocumentReader;
+import afterlength.start.document.Reply;
+import java.util.List;
+
+/** One question of the trade, asked with a document and answered with a document. */
+public interface Verb {
+    /** The word typed behind {@code ./afterlength}. */
+    String name();
+
+    /** What it answers, in one line. */
+    String summary();
+
+    /** A document that is answered just as it stands; shown as help. */
+    String example();
+
+    /** The keys of question and answer, one a line, without any brace: the example is the only document in the help. */
+    String keys();
+
+    Reply answer(DocumentReader question);
+
+    /** All verbs, in the order the help lists them. */
+    static List<Verb> all() {
+        return List.of(new BridgeVerb(), new BowingVerb(), new StringsVerb(), new MoistureVerb());
+    }
+}

@@ -1,0 +1,3 @@
+package afterlength.workshop.agreement;
+
+record ChapterPart(Proposal proposal) {}

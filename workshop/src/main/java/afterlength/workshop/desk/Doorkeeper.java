@@ -1,0 +1,61 @@
+package afterlength.workshop.desk;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.ForbiddenResponse;
+import java.net.URI;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Lets in only requests that were meant for this program: the Host must name this machine (a foreign page that re-points its own
+ * name at us is turned away), and a change must come from one of our own pages.
+ */
+final class Doorkeeper {
+    private static final Set<String> OUR_NAMES = Set.of("127.0.0.1", "localhost", "[::1]");
+    private static final Set<String> LOOKING_ONLY = Set.of("GET", "HEAD");
+    private static final String ONLY_OUR_OWN =
+            "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
+                    + "font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
+    private Doorkeeper() {}
+
+    static void stand(RoutesConfig routes) {
+        routes.before(Doorkeeper::tellBrowserTheRules);
+        routes.before(Doorkeeper::check);
+    }
+
+    private static void check(Context context) {
+        if (!OUR_NAMES.contains(nameOf(context.host()))) {
+            throw new ForbiddenResponse("This program answers only to 127.0.0.1 and localhost.");
+        }
+        if (!LOOKING_ONLY.contains(context.method().name()) && !fromOurPages(context)) {
+            throw new ForbiddenResponse("A change is taken only from this program's own pages.");
+        }
+    }
+
+    /** Browsers send Origin with every post; a program without one (curl, a test) cannot be tricked by a foreign page. */
+    private static boolean fromOurPages(Context context) {
+        String origin = context.header("Origin");
+        return origin == null || origin.equals("http://" + context.host());
+    }
+
+    private static String nameOf(@Nullable String host) {
+        if (host == null) {
+            return "";
+        }
+        try {
+            String name = URI.create("http://" + host).getHost();
+            return name == null ? "" : name;
+        } catch (IllegalArgumentException e) {
+            return "";
+        }
+    }
+
+    private static void tellBrowserTheRules(Context context) {
+        context.header("Content-Security-Policy", ONLY_OUR_OWN);
+        context.header("X-Content-Type-Options", "nosniff");
+        context.header("X-Frame-Options", "DENY");
+        context.header("Referrer-Policy", "same-origin");
+    }
+}

@@ -1,0 +1,67 @@
+package afterlength.workshop.examination;
+
+import afterlength.workshop.instrument.Instrument;
+import afterlength.workshop.instrument.Owner;
+import afterlength.workshop.instrument.Visit;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * The condition of an instrument as it was found, to be printed, signed and given to the owner: what it is, how it came, how it
+ * was looked at, what was seen part by part, with pictures and measures. No opinion on who made it, and none on what to do.
+ *
+ * @param parts findings gathered by part
+ * @param views pictures before work that belong to no single finding
+ */
+record ConditionReport(
+        String shopName,
+        String shopAddress,
+        Instrument instrument,
+        Owner owner,
+        Visit visit,
+        String currency,
+        List<Part> parts,
+        List<Photograph> views,
+        List<Sitting> sittings,
+        List<Measure> measures,
+        List<MeasurePair> pairs) {
+
+    /** The findings of one part. */
+    record Part(String name, List<FindingEntry> findings) {
+        List<Photograph> pictures() {
+            return findings.stream()
+                    .flatMap(entry -> entry.seenOn().stream())
+                    .distinct()
+                    .toList();
+        }
+    }
+
+    String answer() {
+        return ExaminationWords.answer(parts.stream()
+                .flatMap(part -> part.findings().stream())
+                .map(FindingEntry::finding)
+                .toList());
+    }
+
+    List<Moment> momentsMeasured() {
+        return Arrays.stream(Moment.values())
+                .filter(moment -> !measured(moment).isEmpty())
+                .toList();
+    }
+
+    List<Measure> measured(Moment moment) {
+        return measures.stream().filter(measure -> measure.moment() == moment).toList();
+    }
+
+    boolean hasMoisture() {
+        return Stream.concat(
+                        sittings.stream().map(Sitting::air), measures.stream().map(Measure::air))
+                .anyMatch(air -> air.findMoisture().isPresent());
+    }
+
+    /** The name by which the paper calls a picture that was given with it. */
+    static String nameOf(Photograph photograph) {
+        return "picture-" + photograph.id();
+    }
+}

@@ -1,0 +1,6 @@
+package afterlength.workshop.examination;
+
+import afterlength.workshop.desk.Frame;
+import afterlength.workshop.desk.Typed;
+
+record PhotographWordsPage(Frame frame, Photograph photograph, Typed typed) {}

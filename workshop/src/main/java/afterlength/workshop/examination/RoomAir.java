@@ -1,0 +1,28 @@
+package afterlength.workshop.examination;
+
+import afterlength.workshop.ledger.Ledger;
+import java.time.Instant;
+import java.util.Optional;
+
+/** Remembers the air that somebody read last, for whatever instrument: all of them share the room. */
+public final class RoomAir {
+    private final Ledger ledger;
+
+    public RoomAir(Ledger ledger) {
+        this.ledger = ledger;
+    }
+
+    public Optional<Air> findSince(Instant since) {
+        return ledger.read(handle -> handle.createQuery("""
+                        SELECT temperature_c, humidity_pct FROM (
+                          SELECT temperature_c, humidity_pct, written_at FROM measure
+                          UNION ALL SELECT temperature_c, humidity_pct, written_at FROM sitting)
+                        WHERE written_at >= :since AND (temperature_c IS NOT NULL OR humidity_pct IS NOT NULL)
+                        ORDER BY written_at DESC LIMIT 1
+                        """)
+                .bind("since", since)
+                .map((row, context) -> new Air(
+                        row.getObject("temperature_c", Double.class), row.getObject("humidity_pct", Double.class)))
+                .findOne());
+    }
+}

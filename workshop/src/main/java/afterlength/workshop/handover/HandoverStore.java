@@ -1,0 +1,30 @@
+package afterlength.workshop.handover;
+
+import afterlength.workshop.ledger.Ledger;
+import java.util.Optional;
+
+/** Keeps handovers. Rows are only added; the latest one of a visit holds. */
+public final class HandoverStore {
+    private final Ledger ledger;
+
+    public HandoverStore(Ledger ledger) {
+        this.ledger = ledger;
+    }
+
+    public Optional<Handover> findNow(long visitId) {
+        return ledger.read(handle -> handle.createQuery(
+                        "SELECT * FROM handover_now WHERE visit_id = :visit ORDER BY id DESC LIMIT 1")
+                .bind("visit", visitId)
+                .mapTo(Handover.class)
+                .findOne());
+    }
+
+    public void save(Handover handover) {
+        ledger.change(handle -> handle.createUpdate("""
+                        INSERT INTO handover (visit_id, replaces, handed_over_on, received_by, left_as_it_was, care,
+                          returned_parts, next_check_on, written_at, hand)
+                        VALUES (:visitId, (SELECT max(id) FROM handover_now WHERE visit_id = :visitId), :handedOverOn,
+                          :receivedBy, :leftAsItWas, :care, :returnedParts, :nextCheckOn, :writtenAt, :hand)
+                        """).bindMethods(handover).execute());
+    }
+}

@@ -1,0 +1,15 @@
+package afterlength.workshop.instrument;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/** An instrument as a line of a list, with its latest visit. */
+public record Listing(
+        long id,
+        String name,
+        InstrumentKind kind,
+        String owner,
+        @Nullable String visitNumber,
+        @Nullable LocalDate receivedOn,
+        @Nullable LocalDate promisedOn,
+        boolean inHouse) {}

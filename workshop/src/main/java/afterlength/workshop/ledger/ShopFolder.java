@@ -1,0 +1,47 @@
+package afterlength.workshop.ledger;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * One folder is the shop: {@code shop.db}, {@code photographs/}, {@code backups/}. Copying the folder copies the workshop. What
+ * lies in {@code thumbnails/} is derived from the photographs and may be thrown away: it is made again when asked for.
+ */
+public record ShopFolder(Path root) {
+
+    /**
+     * Makes the folder when it is not there yet.
+     *
+     * @throws ShopUnusable when it cannot be made or written
+     */
+    public static ShopFolder open(Path root) {
+        ShopFolder folder = new ShopFolder(root.toAbsolutePath().normalize());
+        try {
+            Files.createDirectories(folder.photographs());
+            Files.createDirectories(folder.backups());
+        } catch (IOException e) {
+            throw new ShopUnusable(
+                    "The shop folder " + folder.root() + " cannot be made or written (" + e.getMessage()
+                            + "). Choose a folder on this machine that you may write to, with --shop FOLDER.",
+                    e);
+        }
+        return folder;
+    }
+
+    public Path database() {
+        return root.resolve("shop.db");
+    }
+
+    public Path photographs() {
+        return root.resolve("photographs");
+    }
+
+    public Path thumbnails() {
+        return root.resolve("thumbnails");
+    }
+
+    public Path backups() {
+        return root.resolve("backups");
+    }
+}

@@ -1,0 +1,107 @@
+package afterlength.workshop.setup;
+
+import afterlength.craft.setup.BridgeAnswer;
+import afterlength.craft.setup.BridgeInputs;
+import afterlength.craft.setup.BridgeShape;
+import afterlength.workshop.desk.Addresses;
+import afterlength.workshop.desk.Frame;
+import afterlength.workshop.desk.Frames;
+import afterlength.workshop.desk.Room;
+import afterlength.workshop.desk.Templates;
+import afterlength.workshop.desk.Typed;
+import afterlength.workshop.instrument.Instrument;
+import afterlength.workshop.instrument.InstrumentStore;
+import afterlength.workshop.instrument.Visit;
+import afterlength.workshop.instrument.VisitStore;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+
+/** The set-up bench: what is typed is drawn at once; saving keeps it and makes the sheet. */
+public final class SetupPages implements Room {
+    private final Frames frames;
+    private final InstrumentStore instruments;
+    private final VisitStore visits;
+    private final SetupStore setups;
+    private final SetupStart start;
+    private final BridgeSheets sheets;
+    private final Clock clock;
+
+    public SetupPages(
+            Frames frames,
+            InstrumentStore instruments,
+            VisitStore visits,
+            SetupStore setups,
+            SetupStart start,
+            BridgeSheets sheets,
+            Clock clock) {
+        this.frames = frames;
+        this.instruments = instruments;
+        this.visits = visits;
+        this.setups = setups;
+        this.start = start;
+        this.sheets = sheets;
+        this.clock = clock;
+    }
+
+    @Override
+    public void open(RoutesConfig routes) {
+        routes.get("/visits/{visit}/setup", this::openBench);
+        routes.post("/visits/{visit}/setup", this::save);
+        routes.post("/visits/{visit}/setup/drawing", this::draw);
+        routes.get("/visits/{visit}/bridge-sheet.pdf", this::sheet);
+    }
+
+    private void openBench(Context context) {
+        Visit visit = visits.get(Addresses.id(context, "visit"));
+        SetupMoment moment = moment(String.valueOf(context.queryParam("moment")));
+        Typed typed = start.typed(visit, moment, context.queryParam("strings"));
+        show(context, visit, moment, typed, LivePart.atFirst(typed));
+    }
+
+    /** The part of the page that follows the fingers; problems stand in it too. */
+    private void draw(Context context) {
+        Typed typed = Typed.from(context);
+        Templates.show(context, LivePart.of(typed));
+    }
+
+    private void save(Context context) {
+        Visit visit = visits.get(Addresses.id(context, "visit"));
+        Typed typed = Typed.from(context);
+        SetupMoment moment = moment(typed.raw("moment"));
+        BridgeInputs inputs = SetupForm.read(typed);
+        String hand = typed.required("hand", "Whose hands", 60);
+        BridgeAnswer answer = SetupForm.solve(typed, inputs);
+        if (typed.sound() && answer instanceof BridgeShape) {
+            Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
+            setups.save(new Setup(0, visit.id(), moment, inputs, now, hand));
+            context.redirect("/visits/" + visit.id() + "/setup?moment=" + moment + "&saved=yes");
+        } else {
+            show(context, visit, moment, typed, LivePart.problems(typed));
+        }
+    }
+
+    private void show(Context context, Visit visit, SetupMoment moment, Typed typed, LivePart live) {
+        Instrument instrument = instruments.get(visit.instrumentId());
+        Frame frame =
+                frames.of("The bridge, " + moment.words()).back("/instruments/" + instrument.id(), instrument.name());
+        boolean saved = setups.findNow(visit.id(), moment).isPresent();
+        Addresses.status(context, typed);
+        Templates.show(
+                context, new SetupPage(frame, visit, moment, typed, live, saved, context.queryParam("saved") != null));
+    }
+
+    private void sheet(Context context) {
+        Visit visit = visits.get(Addresses.id(context, "visit"));
+        SetupMoment moment = moment(String.valueOf(context.queryParam("moment")));
+        context.contentType("application/pdf")
+                .header("Content-Disposition", "inline; filename=\"bridge-" + visit.number() + ".pdf\"")
+                .result(sheets.get(visit, moment));
+    }
+
+    private static SetupMoment moment(String text) {
+        return text.equals(SetupMoment.BEFORE.name()) ? SetupMoment.BEFORE : SetupMoment.AFTER;
+    }
+}

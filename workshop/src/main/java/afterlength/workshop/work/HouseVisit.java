@@ -1,0 +1,27 @@
+package afterlength.workshop.work;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A visit that has not been handed over, as Today sees it.
+ *
+ * @param looked how many findings, measures and photographs there are
+ * @param treatments how many treatments stand in the proposal
+ * @param agreements how many agreements hold now
+ */
+public record HouseVisit(
+        long visitId,
+        long instrumentId,
+        String instrument,
+        String number,
+        LocalDate receivedOn,
+        @Nullable LocalDate promisedOn,
+        int looked,
+        int treatments,
+        int agreements) {
+
+    String address() {
+        return "/instruments/" + instrumentId + "#visit-" + visitId;
+    }
+}

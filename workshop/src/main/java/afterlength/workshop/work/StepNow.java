@@ -1,0 +1,4 @@
+package afterlength.workshop.work;
+
+/** A step with where it stands. */
+public record StepNow(Step step, StepStatus status) {}

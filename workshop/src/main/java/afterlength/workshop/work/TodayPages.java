@@ -1,0 +1,62 @@
+package afterlength.workshop.work;
+
+import afterlength.workshop.desk.Frame;
+import afterlength.workshop.desk.Frames;
+import afterlength.workshop.desk.Room;
+import afterlength.workshop.desk.Templates;
+import afterlength.workshop.ledger.Ledger;
+import afterlength.workshop.ledger.Settings;
+import afterlength.workshop.ledger.SettingsStore;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.Clock;
+
+/** Today: what hands should do next, what dries, what waits for other stages. */
+final class TodayPages implements Room {
+    private final Frames frames;
+    private final SettingsStore settings;
+    private final HouseStore house;
+    private final StepStore steps;
+    private final DiaryStore diary;
+    private final Clock clock;
+    private final Notices notices;
+
+    TodayPages(Frames frames, Ledger ledger, SettingsStore settings, StepStore steps, DiaryStore diary, Clock clock) {
+        this.frames = frames;
+        this.settings = settings;
+        this.house = new HouseStore(ledger);
+        this.steps = steps;
+        this.diary = diary;
+        this.clock = clock;
+        this.notices = new Notices(diary, steps, clock);
+    }
+
+    @Override
+    public void open(RoutesConfig routes) {
+        routes.get("/", this::show);
+        routes.post("/today/hand", this::chooseHand);
+    }
+
+    private void show(Context context) {
+        Settings now = settings.get();
+        Today today = Today.of(
+                house.list(), steps.listInHouse(), diary.listInHouse(), new DayLeft(clock.instant(), now.closesAt()));
+        Templates.show(
+                context,
+                new TodayPage(
+                        frames.at(Frame.Place.TODAY, "Today"),
+                        today,
+                        TodayWords.sentence(today),
+                        notices.read(context).orElse(null),
+                        now.hands(),
+                        Hands.current(context, now.hands())));
+    }
+
+    private void chooseHand(Context context) {
+        String hand = context.formParam("hand");
+        if (hand != null && settings.get().hands().contains(hand)) {
+            Hands.remember(context, hand);
+        }
+        context.redirect("/");
+    }
+}
