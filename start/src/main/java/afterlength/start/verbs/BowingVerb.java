@@ -15,6 +15,7 @@ import afterlength.craft.units.Length;
 import afterlength.start.document.AnswerDocument;
 import afterlength.start.document.DocumentReader;
 import afterlength.start.document.Reply;
+import afterlength.workshop.setup.BridgeWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -78,8 +79,8 @@ final class BowingVerb implements Verb {
 
     private static AnswerDocument answered(BridgeDocument document, BridgeShape shape, BowReading reading) {
         List<String> caveats = new ArrayList<>(document.caveats());
-        caveats.addAll(SetupCaveatWords.of(shape.caveats()));
-        caveats.addAll(SetupCaveatWords.of(reading.caveats()));
+        shape.caveats().forEach(caveat -> caveats.add(BridgeWords.of(caveat)));
+        reading.caveats().forEach(caveat -> caveats.add(BridgeWords.of(caveat)));
         return new AnswerDocument()
                 .putObjects(
                         "strings",

@@ -8,6 +8,7 @@ import afterlength.craft.setup.SeatedString;
 import afterlength.start.document.AnswerDocument;
 import afterlength.start.document.DocumentReader;
 import afterlength.start.document.Reply;
+import afterlength.workshop.setup.BridgeWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -53,7 +54,7 @@ final class BridgeVerb implements Verb {
 
     private static AnswerDocument answered(BridgeShape shape, List<String> caveatsOfDocument) {
         List<String> caveats = new ArrayList<>(caveatsOfDocument);
-        caveats.addAll(SetupCaveatWords.of(shape.caveats()));
+        shape.caveats().forEach(caveat -> caveats.add(BridgeWords.of(caveat)));
         return new AnswerDocument()
                 .putObjects(
                         "strings",

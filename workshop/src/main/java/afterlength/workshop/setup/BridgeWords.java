@@ -49,14 +49,15 @@ public final class BridgeWords {
 
     private static String ofBow(Caveat caveat) {
         if (caveat instanceof Caveat.ScoopNotMeasured) {
-            return "The scoop of the board was not measured; stopped strings are taken to lie on a straight board.";
+            return "The scoop of the board was not measured; stopped strings are taken to lie on a board without one, and so come"
+                    + " out higher than they are.";
         } else if (caveat instanceof Caveat.WaistNotMeasured) {
-            return "The waist was not measured, so nothing is said of the bow at the edges of the body.";
+            return "The waist was not measured; on their outer sides the outer strings have no limit here.";
         } else if (caveat instanceof Caveat.BowOverBoard over) {
-            return "The bow at " + Figures.mm(over.distance())
-                    + " from the bridge would play over the board, which ends at " + Figures.mm(over.boardEnd()) + ".";
+            return "At " + Figures.mm(over.distance()) + " from the bridge the bow plays over the board, which ends "
+                    + Figures.mm(over.boardEnd()) + " from it; whether it meets the board was not looked at.";
         } else if (caveat instanceof Caveat.EvenPlayWithoutForce) {
-            return "Not every tension is known; the crown for even play was found without the give of the strings.";
+            return "The tension of a string is not known; even play was looked for with a bow that does not press.";
         }
         throw new IllegalArgumentException("no words for the caveat " + caveat);
     }

@@ -66,4 +66,43 @@ class BridgeWordsTest {
                 "More clearance is wanted under the treble string (2.0 mm) than under the bass string (1.0 mm); were the "
                         + "two exchanged?");
     }
+
+    @Test
+    void theBowHasItsSentencesToo() {
+        assertWords(
+                new Caveat.ScoopNotMeasured(),
+                "The scoop of the board was not measured; stopped strings are taken to lie on a board without one, and so come"
+                        + " out higher than they are.");
+        assertWords(
+                new Caveat.WaistNotMeasured(),
+                "The waist was not measured; on their outer sides the outer strings have no limit here.");
+        assertWords(
+                new Caveat.BowOverBoard(Length.ofMm(70), Length.ofMm(58)),
+                "At 70.0 mm from the bridge the bow plays over the board, which ends 58.0 mm from it; whether it meets the board"
+                        + " was not looked at.");
+        assertWords(
+                new Caveat.EvenPlayWithoutForce(),
+                "The tension of a string is not known; even play was looked for with a bow that does not press.");
+    }
+
+    /** A caveat added in the craft must find its words here; this list and the tests above are then to grow. */
+    @Test
+    void theseAreAllTheCaveatsThereAre() {
+        assertThat(Caveat.class.getPermittedSubclasses())
+                .extracting(Class::getSimpleName)
+                .containsExactlyInAnyOrder(
+                        "OutsideCommonRange",
+                        "ProjectionLow",
+                        "ProjectionHigh",
+                        "NoCommonRange",
+                        "InnerClearanceOutsideOuter",
+                        "StringTouchesBoard",
+                        "CrownUndercut",
+                        "DeepGroove",
+                        "TrebleAboveBass",
+                        "ScoopNotMeasured",
+                        "WaistNotMeasured",
+                        "BowOverBoard",
+                        "EvenPlayWithoutForce");
+    }
 }
