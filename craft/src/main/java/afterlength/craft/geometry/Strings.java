@@ -5,7 +5,8 @@ import java.util.List;
 
 /** Four strings from above, bass string first: from the peg over nut and bridge to the tailpiece. */
 public final class Strings {
-    private static final int COUNT = 4;
+    public static final int COUNT = 4;
+
     /** Outer spacing at the tailpiece as a share of that on the bridge; common practice. */
     private static final double TAIL_SPACING = 0.84;
 

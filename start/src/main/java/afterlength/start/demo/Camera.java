@@ -55,9 +55,4 @@ final class Camera {
         double depth_mm = z_mm / Math.max(fall, 1e-3);
         return Point.of(right * depth_mm, y_mm - depth_mm * (cosine - down * sine));
     }
-
-    /** Row of the picture in which the plane of the belly vanishes. */
-    double horizon() {
-        return middleY - focus * sine / cosine;
-    }
 }

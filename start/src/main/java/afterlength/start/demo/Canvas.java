@@ -96,7 +96,7 @@ final class Canvas {
             if (share > 0) {
                 int x = seen.x + column;
                 int at = y * frame.width() + x;
-                pixels[at] = mixed(pixels[at], paint.at(start.x + x * step.x, start.y + x * step.y), share);
+                pixels[at] = Rgb.mixed(pixels[at], paint.at(start.x + x * step.x, start.y + x * step.y), share);
             }
         }
     }
@@ -117,17 +117,6 @@ final class Canvas {
         pen.fill(inPixels);
         pen.dispose();
         return ((DataBufferByte) mask.getRaster().getDataBuffer()).getData();
-    }
-
-    static int mixed(int under, int over, int share) {
-        if (share == 255) {
-            return over;
-        }
-        int rest = 255 - share;
-        int red = ((under >> 16 & 0xff) * rest + (over >> 16 & 0xff) * share) / 255;
-        int green = ((under >> 8 & 0xff) * rest + (over >> 8 & 0xff) * share) / 255;
-        int blue = ((under & 0xff) * rest + (over & 0xff) * share) / 255;
-        return red << 16 | green << 8 | blue;
     }
 
     /** A soft shadow of a shape, moved to the lower right, blurred, and not darker than the strength. */

@@ -9,11 +9,10 @@ import java.util.List;
  *
  * @param ring breadth of the year rings against a usual one
  * @param flame breadth of the maple's flames in mm
- * @param fittings linear light of tailpiece and pegs: ebony, boxwood, rosewood
+ * @param fittings wood of tailpiece and pegs
  * @param crack whether the belly is cracked at the treble sound-hole
  * @param isSetUpAnew new bridge and clean strings
  */
-@SuppressWarnings("ArrayRecordComponent") // read only, and never compared
 record DemoInstrument(
         InstrumentShape shape,
         long seed,
@@ -22,13 +21,9 @@ record DemoInstrument(
         double flameSlope,
         double flameStrength,
         Varnish varnish,
-        double[] fittings,
+        FittingWood fittings,
         Crack crack,
         boolean isSetUpAnew) {
-    private static final double[] EBONY = {0.020, 0.016, 0.014};
-    private static final double[] BOXWOOD = {0.23, 0.105, 0.036};
-    private static final double[] ROSEWOOD = {0.085, 0.028, 0.017};
-
     /** The viola of about 1905, as it came out of its case and as it leaves. */
     static DemoInstrument viola(boolean after) {
         Noise noise = new Noise(1905);
@@ -43,7 +38,7 @@ record DemoInstrument(
                 0.16,
                 1,
                 varnish,
-                EBONY,
+                FittingWood.EBONY,
                 after ? Crack.CLOSED : Crack.OPEN,
                 after);
     }
@@ -51,31 +46,31 @@ record DemoInstrument(
     static DemoInstrument smallViolin() {
         InstrumentShape shape = InstrumentShape.violin().withBodyLength(335);
         Varnish varnish = new Varnish(0.30, 0.85, 1.75, wornByPlaying(shape, 0.5), 0.5, new Noise(31));
-        return new DemoInstrument(shape, 31, 1.25, 7, 0.1, 0.6, varnish, ROSEWOOD, Crack.NONE, true);
+        return new DemoInstrument(shape, 31, 1.25, 7, 0.1, 0.6, varnish, FittingWood.ROSEWOOD, Crack.NONE, true);
     }
 
     static DemoInstrument redViolin() {
         InstrumentShape shape = InstrumentShape.violin();
-        Varnish varnish = new Varnish(0.50, 1.78, 2.5, wornByPlaying(shape, 0.6), 0.4, new Noise(77));
-        return new DemoInstrument(shape, 77, 0.85, 8, -0.14, 1.1, varnish, BOXWOOD, Crack.NONE, true);
+        Varnish varnish = new Varnish(0.62, 2.0, 2.7, wornByPlaying(shape, 0.6), 0.4, new Noise(77));
+        return new DemoInstrument(shape, 77, 0.85, 8, -0.14, 1.1, varnish, FittingWood.BOXWOOD, Crack.NONE, true);
     }
 
     static DemoInstrument cello() {
         InstrumentShape shape = InstrumentShape.cello();
         Varnish varnish = new Varnish(0.52, 1.28, 2.3, wornByPlaying(shape, 0.8), 0.8, new Noise(412));
-        return new DemoInstrument(shape, 412, 1.55, 15, 0.1, 0.9, varnish, EBONY, Crack.NONE, true);
+        return new DemoInstrument(shape, 412, 1.55, 15, 0.1, 0.9, varnish, FittingWood.EBONY, Crack.NONE, true);
     }
 
     static DemoInstrument paleViolin() {
         InstrumentShape shape = InstrumentShape.violin();
         Varnish varnish = new Varnish(0.13, 0.44, 1.12, wornByPlaying(shape, 0.25), 0.2, new Noise(2003));
-        return new DemoInstrument(shape, 2003, 0.9, 6.5, 0.08, 0.9, varnish, ROSEWOOD, Crack.NONE, true);
+        return new DemoInstrument(shape, 2003, 0.9, 6.5, 0.08, 0.9, varnish, FittingWood.ROSEWOOD, Crack.NONE, true);
     }
 
     static DemoInstrument darkViolin() {
         InstrumentShape shape = InstrumentShape.violin();
-        Varnish varnish = new Varnish(0.98, 1.80, 2.7, wornByPlaying(shape, 1), 1, new Noise(1790));
-        return new DemoInstrument(shape, 1790, 0.75, 7.5, 0.2, 0.8, varnish, EBONY, Crack.NONE, false);
+        Varnish varnish = new Varnish(0.98, 1.80, 2.7, wornByPlaying(shape, 0.85), 1, new Noise(1790));
+        return new DemoInstrument(shape, 1790, 0.75, 7.5, 0.2, 0.8, varnish, FittingWood.EBONY, Crack.NONE, false);
     }
 
     Noise noise() {

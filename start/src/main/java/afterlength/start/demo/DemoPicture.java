@@ -1,5 +1,7 @@
 package afterlength.start.demo;
 
+import java.util.Locale;
+
 /**
  * The pictures of the demonstration shop. The main case is a viola of about 1905, unplayed since 1974; the others stand on the
  * shelf beside it.
@@ -42,6 +44,6 @@ public enum DemoPicture {
 
     /** A file name for the picture: {@code viola-front.jpg}. */
     public String fileName() {
-        return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-') + ".jpg";
+        return name().toLowerCase(Locale.ROOT).replace('_', '-') + ".jpg";
     }
 }

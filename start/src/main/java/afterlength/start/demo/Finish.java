@@ -18,22 +18,21 @@ final class Finish {
         pen.setColor(new Color(244, 238, 224));
         pen.fillRect(0, top, canvas.frame().width(), STRIP);
         pen.setColor(new Color(58, 44, 32));
-        PenLettering.write(pen, WORDS, 26, top + 35, 21.5);
+        PenLettering.write(pen, WORDS, 26, top + 35, 20);
     }
 
-    /** One step of brightness up or down at most, in runs of 32 chances from one number. */
+    /** One step of brightness up or down at most; one random number serves sixteen pixels. */
     private static void addGrain(int[] pixels, SplittableRandom random) {
+        int chances = 0;
         for (int i = 0; i < pixels.length; i++) {
-            int chance = i % 16 == 0 ? random.nextInt() : 0;
-            pixels[i] = shifted(pixels[i], chance >>> (i % 16 * 2) & 3);
+            chances = i % 16 == 0 ? random.nextInt() : chances >>> 2;
+            pixels[i] = shifted(pixels[i], chances & 3);
         }
     }
 
     private static int shifted(int pixel, int chance) {
         int step = chance == 0 ? -1 : chance == 3 ? 1 : 0;
-        return kept((pixel >> 16 & 0xff) + step) << 16
-                | kept((pixel >> 8 & 0xff) + step) << 8
-                | kept((pixel & 0xff) + step);
+        return Rgb.of(kept(Rgb.red(pixel) + step), kept(Rgb.green(pixel) + step), kept(Rgb.blue(pixel) + step));
     }
 
     private static int kept(int value) {

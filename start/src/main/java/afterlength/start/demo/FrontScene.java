@@ -10,8 +10,6 @@ import java.awt.geom.Path2D;
 
 /** The front of an instrument lying on the backdrop, whole or any part of it, by the frame. */
 final class FrontScene {
-    private static final double[] EBONY = {0.020, 0.016, 0.014};
-
     private final DemoInstrument instrument;
     private final Canvas canvas;
     private final Plate plate;
@@ -70,7 +68,11 @@ final class FrontScene {
         canvas.shadow(tailpiece, 6 * size, 8 * size, 5 * size, 0.6);
         canvas.unclip();
         Polished.paint(
-                canvas, Shapes.area(Tailpiece.saddle(instrument.shape())), EBONY, 2.2 * size, instrument.noise());
+                canvas,
+                Shapes.area(Tailpiece.saddle(instrument.shape())),
+                FittingWood.EBONY,
+                2.2 * size,
+                instrument.noise());
         for (Curve leg : Tailpiece.cord(instrument.shape())) {
             canvas.stroke(Shapes.line(leg), 1.3 * size, new Color(38, 32, 28));
         }

@@ -42,11 +42,7 @@ final class Head {
         canvas.unclip();
         canvas.stroke(pegbox, 0.5 * size, new Color(30, 14, 6, 150));
         Polished.paint(
-                canvas,
-                Shapes.area(Board.nut(instrument.shape())),
-                new double[] {0.02, 0.016, 0.014},
-                1.6 * size,
-                instrument.noise());
+                canvas, Shapes.area(Board.nut(instrument.shape())), FittingWood.EBONY, 1.6 * size, instrument.noise());
     }
 
     /** The lower turns curve away under the scroll, out of the light. */
@@ -81,7 +77,7 @@ final class Head {
     void paintWood(Path2D shape) {
         Relief relief = new Relief(
                 shape, Math.max(0.4 * size, canvas.pixel_mm()), (x_mm, y_mm, d) -> Polished.rounded(d, 5.5 * size), 3);
-        Maple maple = new Maple(instrument.noise(), instrument.flame() * 0.8, 0, instrument.flameStrength() * 0.6);
+        Maple maple = new Maple(instrument.noise(), instrument.flame() * 0.8, 0, instrument.flameStrength() * 0.4);
         Colour colour = new Colour();
         canvas.shade(shape, (x_mm, y_mm) -> {
             maple.colourAt(x_mm + 300, y_mm, colour);

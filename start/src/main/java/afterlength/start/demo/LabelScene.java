@@ -187,7 +187,7 @@ final class LabelScene {
             double x = (i % width - 760) / 830.0;
             double y = (i / width - 560) / 640.0;
             double dark = Math.min(Math.max((x * x + y * y - 0.25) * 0.95, 0), 0.94);
-            pixels[i] = Canvas.mixed(pixels[i], 0x080503, (int) (255 * dark));
+            pixels[i] = Rgb.mixed(pixels[i], 0x080503, (int) (255 * dark));
         }
     }
 }

@@ -47,6 +47,6 @@ final class Light {
     }
 
     static int rgb(double red, double green, double blue) {
-        return srgb(red) << 16 | srgb(green) << 8 | srgb(blue);
+        return Rgb.of(srgb(red), srgb(green), srgb(blue));
     }
 }

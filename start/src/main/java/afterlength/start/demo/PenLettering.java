@@ -44,12 +44,13 @@ final class PenLettering {
 
     private PenLettering() {}
 
-    /** Writes from the left end of the base line; {@code xHeight} is the height of an x in pixels ... of the small letters. */
-    static void write(Graphics2D pen, String words, double left, double baseLine, double xHeight) {
-        double scale = xHeight / 10 * 0.62;
+    /** Writes from the left end of the base line; {@code size} is from the top of tall letters to the base line, in pixels. */
+    static void write(Graphics2D pen, String words, double left, double baseLine, double size) {
+        double scale = size / 15;
         pen.setStroke(new BasicStroke((float) (PEN * scale), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         double at = left;
-        for (char sign : words.toCharArray()) {
+        for (int i = 0; i < words.length(); i++) {
+            char sign = words.charAt(i);
             Letter letter = LETTERS.get(sign);
             if (letter == null) {
                 throw new IllegalArgumentException("letter '" + sign + "' is not drawn; add its strokes");

@@ -7,13 +7,13 @@ final class Polished {
     private Polished() {}
 
     /** Rounded over the given breadth at its edges, flat inside. */
-    static void paint(Canvas canvas, Shape shape, double[] wood, double round_mm, Noise noise) {
+    static void paint(Canvas canvas, Shape shape, FittingWood wood, double round_mm, Noise noise) {
         double cell_mm = Math.max(round_mm / 7, canvas.pixel_mm() / 2);
         Relief relief = new Relief(shape, cell_mm, (x_mm, y_mm, d) -> rounded(d, round_mm), 3);
         Colour colour = new Colour();
         canvas.shade(shape, (x_mm, y_mm) -> {
             double streak = 1 + 0.25 * noise.at(x_mm * 2.2, y_mm * 0.16) + 0.1 * noise.at(x_mm / 9, y_mm / 14);
-            colour.set(wood[0] * streak, wood[1] * streak, wood[2] * streak, 1);
+            wood.put(streak, colour);
             double slopeX = relief.slopeX(x_mm, y_mm);
             double slopeY = relief.slopeY(x_mm, y_mm);
             return colour.rgb(Light.diffuse(slopeX, slopeY), 0.30 * Light.gloss(slopeX, slopeY));

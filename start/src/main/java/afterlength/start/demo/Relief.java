@@ -54,8 +54,10 @@ final class Relief {
     private float[] heights(Height height) {
         float[] height_mm = new float[columns * rows];
         for (int i = 0; i < height_mm.length; i++) {
-            double x_mm = left_mm + (i % columns + 0.5) * cell_mm;
-            double y_mm = top_mm + ((double) Math.floorDiv(i, columns) + 0.5) * cell_mm;
+            int row = i / columns;
+            int column = i % columns;
+            double x_mm = left_mm + (column + 0.5) * cell_mm;
+            double y_mm = top_mm + (row + 0.5) * cell_mm;
             height_mm[i] = (float) height.at(x_mm, y_mm, distance_mm[i]);
         }
         return height_mm;
@@ -127,7 +129,7 @@ final class Relief {
     private double read(float[] field, double x_mm, double y_mm) {
         double x = Math.min(Math.max((x_mm - left_mm) / cell_mm - 0.5, 0), columns - 1.001);
         double y = Math.min(Math.max((y_mm - top_mm) / cell_mm - 0.5, 0), rows - 1.001);
-        int at = ((int) y) * columns + ((int) x);
+        int at = ((int) y) * columns + (int) x;
         double shareX = x - (int) x;
         double shareY = y - (int) y;
         int below = Math.min(at + columns, field.length - 2);

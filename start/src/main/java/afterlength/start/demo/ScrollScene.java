@@ -13,13 +13,12 @@ import java.util.List;
 
 /** The head from the bass side: each turn of the scroll is a hollow that climbs towards the eye. */
 final class ScrollScene {
-    private static final double[] BOARD = {0.020, 0.016, 0.014};
     /** Height gained by one full turn, and depth of its hollow, on a violin. */
     private static final double STEP_MM = 3.2;
 
     private static final double HOLLOW_MM = 2.0;
     /** Turns after which the hollow ends at the boss in the middle. */
-    private static final double BOSS = 2.55;
+    private static final double BOSS = 2.95;
 
     private static final double[] THUMB_DEG = {-58, 22, 74, -30};
 
@@ -52,8 +51,8 @@ final class ScrollScene {
         whole.add(new Area(neck));
         paintWood(new Path2D.Double(whole), new Relief(whole, 0.24 * size, this::height_mm, 5));
         canvas.stroke(whole, 0.25, new Color(20, 8, 3, 130));
-        Polished.paint(canvas, board, BOARD, 2 * size, instrument.noise());
-        Polished.paint(canvas, nut(), BOARD, 1.6 * size, instrument.noise());
+        Polished.paint(canvas, board, FittingWood.EBONY, 2 * size, instrument.noise());
+        Polished.paint(canvas, nut(), FittingWood.EBONY, 1.6 * size, instrument.noise());
         paintPegs();
     }
 

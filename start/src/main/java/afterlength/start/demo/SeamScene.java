@@ -59,7 +59,7 @@ final class SeamScene {
         if (isAtBorder(level_mm, gap_mm)) {
             for (int i = 1; i < 4; i++) {
                 int other = tone(ground, x_mm, level_mm + (i - 1.5) / 3 / PIXELS_PER_MM, along_mm, gap_mm, sine);
-                tone = Canvas.mixed(tone, other, 255 / (i + 1));
+                tone = Rgb.mixed(tone, other, 255 / (i + 1));
             }
         }
         canvas.pixels()[at] = tone;
@@ -149,6 +149,6 @@ final class SeamScene {
 
     private static int bench(int ground, double below_mm) {
         double shadow = 0.80 * Math.exp(-below_mm / 7);
-        return Canvas.mixed(ground, 0x1a0f08, (int) (255 * shadow));
+        return Rgb.mixed(ground, 0x1a0f08, (int) (255 * shadow));
     }
 }

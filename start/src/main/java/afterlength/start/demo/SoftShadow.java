@@ -14,13 +14,11 @@ import java.awt.image.DataBufferInt;
 final class SoftShadow {
     private static final int WARM_BLACK = 0x1a0f08;
 
-    private final Frame frame;
     private final Rectangle box;
     private final int shrink;
     private final BufferedImage image;
 
     SoftShadow(Frame frame, Shape shape, double right_mm, double down_mm, double blur_mm) {
-        this.frame = frame;
         AffineTransform place = frame.toPixels();
         place.preConcatenate(
                 AffineTransform.getTranslateInstance(right_mm * frame.pixelsPerMm(), down_mm * frame.pixelsPerMm()));
@@ -85,7 +83,8 @@ final class SoftShadow {
             sum += i + radius < count ? line[i + radius] : 0;
             sum -= i - radius - 1 >= 0 ? line[i - radius - 1] : 0;
             if (i >= 0) {
-                pixels[start + i * step] = sum / (2 * radius + 1) << 24 | WARM_BLACK;
+                int opacity = sum / (2 * radius + 1);
+                pixels[start + i * step] = (opacity << 24) | WARM_BLACK;
             }
         }
     }

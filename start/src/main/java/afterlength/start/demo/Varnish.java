@@ -27,7 +27,7 @@ record Varnish(double red, double green, double blue, List<Wear> worn, double di
         double wear = edge_mm > 4 ? 0 : Math.exp(-edge_mm * edge_mm / 2.2) * 0.5 * (1 + cloud);
         for (Wear place : worn) {
             double reach = place.at(x_mm, y_mm);
-            wear += reach <= 0 ? 0 : smooth((reach + rough(x_mm, y_mm, cloud) - 0.3) * 1.5) * place.depth();
+            wear += reach <= 0 ? 0 : smooth((reach + rough(x_mm, y_mm, cloud) - 0.22) * 1.15) * place.depth();
         }
         return Math.min(wear, 0.94);
     }
