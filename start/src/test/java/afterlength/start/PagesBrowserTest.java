@@ -23,7 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** In a real browser: an instrument is received by keyboard alone, and no page of its visit has a serious fault for axe. */
 class PagesBrowserTest {
-    private static final Set<String> GRAVE = Set.of("serious", "critical");
+    static final Set<String> GRAVE = Set.of("serious", "critical");
 
     @TempDir
     Path shop;
@@ -94,7 +94,7 @@ class PagesBrowserTest {
         throw new AssertionError("the keyboard did not reach " + (id.isEmpty() ? "the button that saves" : id));
     }
 
-    private static BrowserType.LaunchOptions launching() {
+    static BrowserType.LaunchOptions launching() {
         Path chromium = Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
                 .map(Path::of)
                 .filter(Files::exists)

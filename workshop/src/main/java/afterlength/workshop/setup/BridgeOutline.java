@@ -35,7 +35,7 @@ final class BridgeOutline {
     }
 
     Point trebleEnd() {
-        return beyond(crown.get(CURVE_POINTS - 2), crown.get(CURVE_POINTS - 1));
+        return beyond(crown.get(crown.size() - 2), crown.get(crown.size() - 1));
     }
 
     List<Point> boardEnd() {

@@ -3,6 +3,8 @@ package afterlength.workshop.setup;
 import afterlength.workshop.desk.Frame;
 import afterlength.workshop.desk.Typed;
 import afterlength.workshop.instrument.Visit;
+import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /**
@@ -12,7 +14,7 @@ import java.util.stream.IntStream;
  * @param justSaved whether it was saved a moment ago
  */
 record SetupPage(
-        Frame frame, Visit visit, SetupMoment moment, Typed typed, LivePart live, boolean saved, boolean justSaved) {
+        Frame frame, Visit visit, SetupMoment moment, Typed typed, LiveBench live, boolean saved, boolean justSaved) {
 
     int stringCount() {
         return SetupForm.count(typed);
@@ -26,15 +28,30 @@ record SetupPage(
         return "/visits/" + visit.id() + "/setup";
     }
 
-    String addressWith(int strings) {
-        return address() + "?moment=" + moment + "&strings=" + strings;
-    }
-
     boolean mayHaveMore() {
         return stringCount() < SetupForm.MOST_STRINGS;
     }
 
     boolean mayHaveFewer() {
         return stringCount() > SetupForm.FEWEST_STRINGS;
+    }
+
+    SetupMoment otherMoment() {
+        return moment == SetupMoment.AFTER ? SetupMoment.BEFORE : SetupMoment.AFTER;
+    }
+
+    /** The columns of the table of strings; places only where they are given one by one. */
+    List<StringColumn> columns() {
+        return Arrays.stream(StringColumn.values())
+                .filter(column -> !column.isPlace() || SpacingKind.read(typed.raw("spacing")) == SpacingKind.GIVEN)
+                .toList();
+    }
+
+    List<String> stringProblems() {
+        return IntStream.range(0, stringCount())
+                .boxed()
+                .flatMap(n -> columns().stream()
+                        .flatMap(column -> typed.problem("strings/" + n + "/" + column.field()).stream()))
+                .toList();
     }
 }
