@@ -95,7 +95,7 @@ class SetupBrowserTest {
             return new Seen(
                     Double.parseDouble(page.inputValue("[name='board_end_clearance_mm/bass']")),
                     page.locator("#live-answer").innerText(),
-                    page.locator("#live-front svg.drawing").innerHTML(),
+                    page.locator("#live-front .drawn svg.drawing").innerHTML(),
                     page.locator("#live-map table").innerText());
         }
 
