@@ -49,7 +49,7 @@ final class BenchFront {
         new FrontBoard(shape, outline, look, sketch).draw();
         new BridgeLines(shape, outline, look, sketch).draw();
         new FrontLabels(shape, outline, look, sketch).draw();
-        String description = BridgeDrawing.forScreen(shape).description();
+        String description = BridgeDrawing.description(shape);
         return sketch.drawing("Bridge from the front, with the bow", description + ". " + BowWords.place(bow));
     }
 }

@@ -26,7 +26,7 @@ final class BodyView {
         this.shape = shape;
         this.waist = waist;
         outline = new BridgeOutline(shape);
-        size_mm = Math.max(1, waist.width_mm() / 42);
+        size_mm = Math.max(1, waist.width_mm() / 26);
     }
 
     /** Empty while the waist is not measured. */

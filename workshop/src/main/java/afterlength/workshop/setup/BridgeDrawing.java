@@ -44,10 +44,11 @@ public final class BridgeDrawing {
         if (footSpan != null) {
             labels.feet(footSpan);
         }
-        return sketch.drawing("Bridge from the front", description());
+        return sketch.drawing("Bridge from the front", description(shape));
     }
 
-    private String description() {
+    /** The heights in words. */
+    static String description(BridgeShape shape) {
         String strings = shape.strings().stream()
                 .map(string -> string.name() + " " + Figures.mm(string.woodHeight()))
                 .collect(Collectors.joining(", "));

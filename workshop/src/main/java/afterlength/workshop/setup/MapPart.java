@@ -50,17 +50,20 @@ record MapPart(BenchBow bow) {
 
     List<Cell> row(int semitones) {
         BowMap map = bow.findMap().orElseThrow();
+        BowCell tightest = map.findTightest().orElseThrow();
+        List<BowCell> cells = map.cells().stream()
+                .filter(cell -> cell.semitones() == semitones)
+                .toList();
         return IntStream.range(0, map.names().size())
-                .mapToObj(string -> map.cells().stream()
-                        .filter(cell -> cell.string() == string && cell.semitones() == semitones)
+                .mapToObj(string -> cells.stream()
+                        .filter(cell -> cell.string() == string)
                         .findFirst()
-                        .map(cell -> cell(map, cell))
+                        .map(cell -> cell(cell, cell.equals(tightest)))
                         .orElse(new Cell("–", "none")))
                 .toList();
     }
 
-    private static Cell cell(BowMap map, BowCell cell) {
-        boolean isTightest = map.findTightest().filter(cell::equals).isPresent();
+    private static Cell cell(BowCell cell, boolean isTightest) {
         return new Cell(
                 Figures.fixed(cell.clearAngle_deg(), 1), kind(cell.opening_deg()) + (isTightest ? " tightest" : ""));
     }
