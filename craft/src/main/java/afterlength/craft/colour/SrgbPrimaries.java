@@ -6,7 +6,7 @@ package afterlength.craft.colour;
  */
 final class SrgbPrimaries {
     private static final double[][] TO_XYZ = toXyz();
-    private static final double[][] FROM_XYZ = inverse(TO_XYZ);
+    private static final double[][] FROM_XYZ = ThreeByThree.inverse(TO_XYZ);
 
     private SrgbPrimaries() {}
 
@@ -22,7 +22,7 @@ final class SrgbPrimaries {
     private static double[][] toXyz() {
         double[][] lamps = columns(lamp(0.64, 0.33), lamp(0.30, 0.60), lamp(0.15, 0.06));
         Xyz white = Xyz.SRGB_WHITE;
-        double[] strength = times(inverse(lamps), white.x(), white.y(), white.z());
+        double[] strength = times(ThreeByThree.inverse(lamps), white.x(), white.y(), white.z());
         for (double[] row : lamps) {
             for (int lamp = 0; lamp < 3; lamp++) {
                 row[lamp] *= strength[lamp];
@@ -49,24 +49,5 @@ final class SrgbPrimaries {
             product[row] = rows[row][0] * first + rows[row][1] * second + rows[row][2] * third;
         }
         return product;
-    }
-
-    /** By cofactors: three by three is small enough to be exact to the last digits. */
-    private static double[][] inverse(double[][] m) {
-        double[][] inverse = new double[3][3];
-        double determinant = 0;
-        for (int row = 0; row < 3; row++) {
-            for (int column = 0; column < 3; column++) {
-                inverse[column][row] = m[(row + 1) % 3][(column + 1) % 3] * m[(row + 2) % 3][(column + 2) % 3]
-                        - m[(row + 1) % 3][(column + 2) % 3] * m[(row + 2) % 3][(column + 1) % 3];
-            }
-            determinant += row == 0 ? m[0][0] * inverse[0][0] + m[0][1] * inverse[1][0] + m[0][2] * inverse[2][0] : 0;
-        }
-        for (double[] row : inverse) {
-            for (int column = 0; column < 3; column++) {
-                row[column] /= determinant;
-            }
-        }
-        return inverse;
     }
 }
