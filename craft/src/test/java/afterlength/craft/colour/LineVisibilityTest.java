@@ -65,14 +65,14 @@ class LineVisibilityTest {
     private static LinearPicture grained(double unrest, double repair, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         double[] stripes = random.doubles(400, -unrest, unrest).toArray();
-        return LinearPicture.of(400, 200, PIXELS_PER_MM, (column, row) -> {
-            boolean onLine = Math.abs(row + 0.5 - 100) <= 2;
+        return LinearPicture.of(160, 320, PIXELS_PER_MM, (column, row) -> {
+            boolean onLine = Math.abs(row + 0.5 - 160) <= 2;
             double grain = stripes[row / 3];
             return new Lab(42 + grain + (onLine ? repair : 0), 18, 36).toXyz(Xyz.SRGB_WHITE);
         });
     }
 
-    private static final List<Point> ACROSS = List.of(new Point(3, 10), new Point(37, 10));
+    private static final List<Point> ACROSS = List.of(new Point(2, 16), new Point(14, 16));
 
     @Test
     void grainHidesWhatEvenVarnishShows() {
@@ -87,10 +87,10 @@ class LineVisibilityTest {
     @Test
     void anUntouchedPlaceReadsAsTheVarnishBesideIt() {
         int below = 0;
-        for (int seed = 0; seed < 40; seed++) {
+        for (int seed = 0; seed < 20; seed++) {
             LineVisibility untouched = LineVisibility.of(grained(1.5, 0, seed), ACROSS, 400);
             below += untouched.high() <= untouched.control() ? 1 : 0;
         }
-        assertThat(below).isGreaterThanOrEqualTo(30);
+        assertThat(below).isGreaterThanOrEqualTo(14);
     }
 }
