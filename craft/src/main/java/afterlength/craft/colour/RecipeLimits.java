@@ -8,4 +8,7 @@ package afterlength.craft.colour;
  */
 public record RecipeLimits(int colorants, double film_um) {
     public static final int MOST_COLORANTS = 3;
+
+    /** Thicker than most retouches; our own choice, to be set by the shop. */
+    public static final double USUAL_FILM_UM = 40;
 }

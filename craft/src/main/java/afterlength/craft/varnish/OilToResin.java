@@ -38,4 +38,11 @@ public record OilToResin(double ratio) {
     public OilGallons inGallons() {
         return new OilGallons(ratio * 100 / OilGallons.LINSEED_LB_PER_GALLON);
     }
+
+    /** Whether one of the scales calls it long: soft, slow, and perhaps never hard. */
+    public boolean slow() {
+        return richness() == Richness.FAT
+                || inPercent().length() == OilLengthClass.LONG
+                || inGallons().length() == OilLengthClass.LONG;
+    }
 }

@@ -10,7 +10,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class KubelkaMunkPublishedTest {
-    /** 132 films of published watercolours, integrated numerically by another program and printed to eight decimals. */
+    /** 132 films of published watercolours (docs/sources.md#curtis-1997), integrated numerically by another program and printed to eight decimals. */
     @Test
     void filmsOverGroundAsIntegrated() throws IOException {
         var films = ColourTable.rows("km_layer_cases.csv");
