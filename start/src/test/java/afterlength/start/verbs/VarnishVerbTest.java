@@ -1,6 +1,7 @@
 package afterlength.start.verbs;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 
@@ -9,13 +10,13 @@ class VarnishVerbTest {
     @Test
     void theWorkedBatch() {
         var answer = Asked.answer(new VarnishVerb(), new VarnishVerb().example());
-        assertThat(answer.get("volume_mL").asDouble()).isEqualTo(215.4349);
-        assertThat(answer.get("volume_solids_pct").asDouble()).isEqualTo(46.6461);
+        assertThat(answer.get("volume_mL").asDouble()).isCloseTo(215.435, within(5e-4));
+        assertThat(answer.get("volume_solids_pct").asDouble()).isCloseTo(46.646, within(5e-4));
         assertThat(answer.get("oil_to_resin").toString())
                 .isEqualTo("{\"scale\":\"mass of oil : mass of resin\",\"value\":1,\"class\":\"medium\"}");
         assertThat(answer.get("other_scales").get(1).get("class").asString()).isEqualTo("short");
-        assertThat(answer.get("film").get("wet_um_per_coat").asDouble()).isEqualTo(16.0785);
-        assertThat(answer.get("film").get("volume_mL_per_coat").asDouble()).isEqualTo(2.4118);
+        assertThat(answer.get("film").get("wet_um_per_coat").asDouble()).isCloseTo(16.08, within(5e-3));
+        assertThat(answer.get("film").get("volume_mL_per_coat").asDouble()).isCloseTo(2.41, within(5e-3));
     }
 
     @Test
