@@ -41,20 +41,22 @@ final class BowLines {
 
     private void draw(List<BowedString> strings) {
         int last = strings.size() - 1;
-        strings.get(0).findLimitBass().ifPresent(limit -> line(limit, 0, 0));
+        strings.get(0).findLimitBass().ifPresent(limit -> line(limit, 0, 0, BEYOND_mm, 0));
         IntStream.range(0, last)
-                .forEach(i -> strings.get(i).findLimitTreble().ifPresent(limit -> line(limit, i, i + 1)));
-        strings.get(last).findLimitTreble().ifPresent(limit -> line(limit, last, last));
+                .forEach(i -> strings.get(i)
+                        .findLimitTreble()
+                        .ifPresent(limit -> line(limit, i, i + 1, BEYOND_mm, BEYOND_mm)));
+        strings.get(last).findLimitTreble().ifPresent(limit -> line(limit, last, last, 0, BEYOND_mm));
     }
 
-    /** A line of this angle on the upper side of the strings from one to another, or on one alone. */
-    private void line(Angle limit, int from, int to) {
+    /** A line of this angle on the upper side of the strings from one to another, or on one alone and outwards from it. */
+    private void line(Angle limit, int from, int to, double bassBeyond_mm, double trebleBeyond_mm) {
         if (Math.abs(limit.deg()) > STEEPEST_deg) {
             return;
         }
         double height_mm = Math.max(support_mm(limit, from), support_mm(limit, to));
-        double left_mm = outline.stringCentre(from).x_mm() - BEYOND_mm;
-        double right_mm = outline.stringCentre(to).x_mm() + BEYOND_mm;
+        double left_mm = outline.stringCentre(from).x_mm() - bassBeyond_mm;
+        double right_mm = outline.stringCentre(to).x_mm() + trebleBeyond_mm;
         sketch.line(on(limit, height_mm, left_mm), on(limit, height_mm, right_mm), LIGHT);
     }
 
