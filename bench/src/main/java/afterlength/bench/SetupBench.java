@@ -1,6 +1,7 @@
 package afterlength.bench;
 
 import afterlength.craft.setup.Bench;
+import afterlength.craft.setup.BestRadius;
 import afterlength.craft.setup.BowCell;
 import afterlength.craft.setup.BowMap;
 import afterlength.craft.setup.BowMapAxes;
@@ -40,6 +41,7 @@ public final class SetupBench {
                 "| job | first call, ms | median, ms | 95 of 100 within, ms | slow way, median, ms | ratio |");
         System.out.println("|---|---|---|---|---|---|");
         IntStream.range(0, jobs.size()).forEach(i -> print(jobs.get(i), first_ms[i]));
+        gain();
     }
 
     private static void print(Job job, double first_ms) {
@@ -54,6 +56,18 @@ public final class SetupBench {
                 quick.slow_ms(),
                 slow.median_ms(),
                 slow.median_ms() / quick.median_ms());
+    }
+
+    /** What even play wins over the best plain arc, at the tightest place of the map. */
+    private static void gain() {
+        BestRadius arc = BestRadius.find(VIOLIN, AXES).orElseThrow();
+        System.out.printf(
+                Locale.ROOT,
+                "%nTightest place: even play %.2f°, best radius %.1f mm %.2f°, as given %.2f°%n",
+                evenPlay(),
+                arc.radius_mm(),
+                arc.opening_deg(),
+                map());
     }
 
     private static double bridge() {

@@ -10,6 +10,8 @@ import afterlength.workshop.instrument.Visit;
 import afterlength.workshop.ledger.Settings;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.paper.PaperSize;
+import afterlength.workshop.paper.SheetTooSmall;
+import java.util.function.Supplier;
 
 /** The sheets of a saved set-up, all at 1 : 1. */
 public final class BridgeSheets {
@@ -36,11 +38,11 @@ public final class BridgeSheets {
     /**
      * The bridge sheet as PDF.
      *
-     * @throws NotHere when no set-up of this moment was saved
+     * @throws NotHere when no set-up of this moment was saved, or no sheet holds the bridge
      */
     public byte[] get(Visit visit, SetupMoment moment) {
         Setup setup = saved(visit, moment);
-        return BridgeSheet.pdf(shape(visit, setup), paper(visit, setup));
+        return fitting(visit, () -> BridgeSheet.pdf(shape(visit, setup), paper(visit, setup)));
     }
 
     /** The bridge as a drawing for a cutter. */
@@ -52,13 +54,22 @@ public final class BridgeSheets {
     /** The crown and its negative, to glue on card. */
     public byte[] crown(Visit visit, SetupMoment moment) {
         Setup setup = saved(visit, moment);
-        return CrownSheet.pdf(shape(visit, setup), paper(visit, setup));
+        return fitting(visit, () -> CrownSheet.pdf(shape(visit, setup), paper(visit, setup)));
     }
 
     /** The card for the lid of the case. */
     public byte[] card(Visit visit, SetupMoment moment) {
         Setup setup = saved(visit, moment);
         return SetupCardSheet.pdf(shape(visit, setup), paper(visit, setup), CardFacts.of(measures.listNow(visit.id())));
+    }
+
+    /** The paper, or the reason why there is none when the bridge is larger than a sheet. */
+    private static byte[] fitting(Visit visit, Supplier<byte[]> drawn) {
+        try {
+            return drawn.get();
+        } catch (SheetTooSmall larger) {
+            throw new NotHere("sheet large enough at 1 : 1 for the bridge of visit", visit.number());
+        }
     }
 
     private Setup saved(Visit visit, SetupMoment moment) {
