@@ -78,7 +78,8 @@ public final class BridgeSheet {
         BowTable.put(flow.sketch(), flow.reserve(BowTable.height_mm(lying)), lying);
         flow.gap(1.5);
         flow.dashed(lying.words()
-                + " Angles rise to the treble. The light broken lines are the limits on the open strings.");
+                + " Angles rise to the treble. The light broken lines are the limits on the open strings; from the"
+                + " force in the last column on, the bow at the octave meets a neighbour.");
         flow.gap(GAP_MM);
     }
 

@@ -15,12 +15,12 @@ public final class CrownSheet {
                     + " side you keep a little proud and take it to the middle of the line with a file.",
             "The crown: lay it behind the bridge, centre line on centre line, its straight edge at the height written beside it, and"
                     + " draw along the curve.",
-            "The negative: lay it over the finished crown against the light. Where light shows, there is still room under it; where"
-                    + " it rocks, wood still stands. The short marks show where the strings lie.",
+            "The negative: lay it over the crown against the light, and take wood away where it touches until no light shows. The"
+                    + " short marks show where the strings lie.",
             "The board: where its negative rocks or shows light at the end of the board, the clearances of the inner strings come"
                     + " out other than drawn.");
     private static final String CAUTION =
-            "Cut card on a firm ground with a sharp knife, the fingers of the other hand behind the" + " blade.";
+            "Cut card on a firm ground with a sharp knife, the fingers of the other hand behind the blade.";
 
     private CrownSheet() {}
 
