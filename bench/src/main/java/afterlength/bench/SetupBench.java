@@ -120,7 +120,7 @@ public final class SetupBench {
     }
 
     private static double evenPlay() {
-        return tightest_deg(Bench.shape(VIOLIN.withCrown(new EvenPlayCrown(AXES))));
+        return tightest_deg(Bench.shape(VIOLIN.withCrown(new EvenPlayCrown(AXES))), AXES);
     }
 
     private static double evenPlaySearched() {
