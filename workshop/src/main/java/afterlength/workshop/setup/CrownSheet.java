@@ -13,7 +13,7 @@ public final class CrownSheet {
     private static final List<String> NOTES = List.of(
             "Measure the rules first. Glue the sheet on card or thin board, let it dry flat, and cut along the heavy line; cut the"
                     + " side you keep a little proud and take it to the middle of the line with a file.",
-            "The crown: lay it behind the bridge, centre line on centre line, its straight edge at the height written beside it, and"
+            "The crown: lay it behind the bridge, centre line on centre line, its straight edge at the height written on it, and"
                     + " draw along the curve.",
             "The negative: lay it over the crown against the light, and take wood away where it touches until no light shows. The"
                     + " short marks show where the strings lie.",
