@@ -22,10 +22,8 @@ import afterlength.workshop.setup.Setup;
 import afterlength.workshop.setup.SetupMoment;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.Rule;
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.LoadState;
 import java.nio.file.Path;
@@ -49,10 +47,9 @@ class SetupBrowserTest {
         House house = House.of(ShopFolder.open(folder), Clock.system(ZoneId.systemDefault()));
         keepASetUp(house);
         try (Desk desk = house.openDesk(0);
-                Playwright playwright = Playwright.create();
-                Browser browser = playwright.chromium().launch(PagesBrowserTest.launching())) {
-            Page page = browser.newContext(new Browser.NewContextOptions().setViewportSize(1280, 1000))
-                    .newPage();
+                OpenBrowser browser = new OpenBrowser()) {
+            Page page = browser.page();
+            page.setViewportSize(1280, 1000);
             page.navigate(desk.address() + "visits/1/setup?moment=AFTER");
             Seen first = Seen.on(page);
             drag(page, -40);
@@ -75,10 +72,8 @@ class SetupBrowserTest {
         House house = House.of(ShopFolder.open(folder), Clock.system(ZoneId.systemDefault()));
         keepASetUp(house);
         try (Desk desk = house.openDesk(0);
-                Playwright playwright = Playwright.create();
-                Browser browser = playwright.chromium().launch(PagesBrowserTest.launching())) {
-            Page page = browser.newContext(new Browser.NewContextOptions().setBypassCSP(true))
-                    .newPage();
+                OpenBrowser browser = new OpenBrowser()) {
+            Page page = browser.pageForChecker();
             page.navigate(desk.address() + "visits/1/setup?moment=AFTER");
             List<String> grave = new AxeBuilder(page)
                     .analyze().getViolations().stream()

@@ -2,6 +2,7 @@ package afterlength.workshop.setup;
 
 import afterlength.craft.setup.BridgeShape;
 import afterlength.craft.units.Length;
+import afterlength.workshop.desk.Figures;
 import afterlength.workshop.paper.Drawing;
 import afterlength.workshop.paper.Sketch;
 import java.util.stream.Collectors;

@@ -5,6 +5,7 @@ import afterlength.craft.setup.CommonRange;
 import afterlength.craft.setup.HeightCause;
 import afterlength.craft.setup.SetupQuantity;
 import afterlength.craft.units.Length;
+import afterlength.workshop.desk.Figures;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;

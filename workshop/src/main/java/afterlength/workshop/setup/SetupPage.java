@@ -3,7 +3,6 @@ package afterlength.workshop.setup;
 import afterlength.workshop.desk.Frame;
 import afterlength.workshop.desk.Typed;
 import afterlength.workshop.instrument.Visit;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -40,11 +39,8 @@ record SetupPage(
         return moment == SetupMoment.AFTER ? SetupMoment.BEFORE : SetupMoment.AFTER;
     }
 
-    /** The columns of the table of strings; places only where they are given one by one. */
     List<StringColumn> columns() {
-        return Arrays.stream(StringColumn.values())
-                .filter(column -> !column.isPlace() || SpacingKind.read(typed.raw("spacing")) == SpacingKind.GIVEN)
-                .toList();
+        return List.of(StringColumn.values());
     }
 
     List<String> stringProblems() {

@@ -49,7 +49,7 @@ final class SetupShop {
                 visits,
                 setups,
                 new SetupStart(setups, new MeasureStore(ledger), instruments, settings),
-                new BridgeSheets(instruments, setups, settings, "Afterlength test"),
+                new BridgeSheets(instruments, setups, new MeasureStore(ledger), settings, "Afterlength test"),
                 Clock.fixed(NOW, ZoneOffset.UTC));
     }
 
