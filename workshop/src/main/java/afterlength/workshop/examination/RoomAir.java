@@ -8,8 +8,25 @@ import java.util.Optional;
 public final class RoomAir {
     private final Ledger ledger;
 
+    private final Logged logged;
+
+    /** What a logger read near a moment; the climate of the shop answers it, wired in {@code start}. */
+    public interface Logged {
+        Optional<Air> findNear(Instant moment);
+    }
+
     public RoomAir(Ledger ledger) {
+        this(ledger, moment -> Optional.empty());
+    }
+
+    public RoomAir(Ledger ledger, Logged logged) {
         this.ledger = ledger;
+        this.logged = logged;
+    }
+
+    /** The air that a logger read near this moment, or else the air that somebody read last since {@code since}. */
+    public Optional<Air> find(Instant moment, Instant since) {
+        return logged.findNear(moment).or(() -> findSince(since));
     }
 
     public Optional<Air> findSince(Instant since) {
