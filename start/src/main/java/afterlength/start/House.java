@@ -112,8 +112,10 @@ final class House {
         climate = new ClimateStore(ledger);
         loggerFiles = Photographs.ofLoggers(folder);
         glue = new GlueStore(ledger);
-        roomAir = new RoomAir(ledger, moment -> climate.findNear(moment)
-                .map(logged -> new Air(logged.temperature_C(), logged.humidity_pct())));
+        roomAir = new RoomAir(
+                ledger,
+                moment ->
+                        climate.findNear(moment).map(logged -> new Air(logged.temperature_C(), logged.humidity_pct())));
         conditionReports = new ConditionReports(
                 owners, instruments, photographs, findings, sittings, measures, smallPictures, clock);
         findingLines = new FindingLines(findings);
@@ -159,6 +161,9 @@ final class House {
                 steps,
                 diary,
                 materials,
+                climate,
+                loggerFiles,
+                glue,
                 setups,
                 handovers);
     }

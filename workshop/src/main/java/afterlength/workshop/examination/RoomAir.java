@@ -1,11 +1,14 @@
 package afterlength.workshop.examination;
 
 import afterlength.workshop.ledger.Ledger;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 
 /** Remembers the air that somebody read last, for whatever instrument: all of them share the room. */
 public final class RoomAir {
+    private static final Duration HOUR = Duration.ofHours(1);
+
     private final Ledger ledger;
 
     private final Logged logged;
@@ -24,9 +27,9 @@ public final class RoomAir {
         this.logged = logged;
     }
 
-    /** The air that a logger read near this moment, or else the air that somebody read last since {@code since}. */
+    /** What somebody read within the hour, or else a logger near this moment, or else somebody since {@code since}. */
     public Optional<Air> find(Instant moment, Instant since) {
-        return logged.findNear(moment).or(() -> findSince(since));
+        return findSince(moment.minus(HOUR)).or(() -> logged.findNear(moment)).or(() -> findSince(since));
     }
 
     public Optional<Air> findSince(Instant since) {

@@ -42,24 +42,31 @@ public final class GlueStore {
     }
 
     public Gluing add(Gluing gluing) {
-        return ledger.write(handle -> handle.createUpdate("""
-                        INSERT INTO gluing (replaces, withdrawn, batch_id, visit_id, joint, used_g, part_c, temperature_c,
-                          humidity_pct, air_from, clamp_h, remark, hand, at, written_at)
-                        VALUES (:replaces, :withdrawn, :batchId, :visitId, :joint, :usedG, :partC, :temperatureC,
-                          :humidityPct, :airFrom, :clampH, :remark, :hand, :at, :writtenAt)
-                        """)
-                .bindMethods(gluing)
-                .executeAndReturnGeneratedKeys()
-                .mapTo(Gluing.class)
-                .one());
+        return ledger.write(handle -> {
+            long id = handle.createUpdate("""
+                            INSERT INTO gluing (replaces, withdrawn, batch_id, visit_id, joint, used_g, part_c, temperature_c,
+                              humidity_pct, air_from, clamp_h, remark, hand, at, written_at)
+                            VALUES (:replaces, :withdrawn, :batchId, :visitId, :joint, :usedG, :partC, :temperatureC,
+                              :humidityPct, :airFrom, :clampH, :remark, :hand, :at, :writtenAt)
+                            """)
+                    .bindMethods(gluing)
+                    .executeAndReturnGeneratedKeys("id")
+                    .mapTo(Long.class)
+                    .one();
+            return gluing(handle, id);
+        });
     }
 
     public Gluing getGluing(long id) {
-        return ledger.read(handle -> handle.createQuery("SELECT * FROM gluing WHERE id = :id")
+        return ledger.read(handle -> gluing(handle, id));
+    }
+
+    private static Gluing gluing(Handle handle, long id) {
+        return handle.createQuery("SELECT * FROM gluing WHERE id = :id")
                 .bind("id", id)
                 .mapTo(Gluing.class)
                 .findOne()
-                .orElseThrow(() -> new NotHere("gluing", id)));
+                .orElseThrow(() -> new NotHere("gluing", id));
     }
 
     public Pot get(long batchId) {
