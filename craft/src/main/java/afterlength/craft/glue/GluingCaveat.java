@@ -53,8 +53,10 @@ public sealed interface GluingCaveat {
         public String text() {
             return String.format(
                     Locale.ROOT,
-                    "Reckoned as thick wood this would hold for the first %.1f s only; film and plate were reckoned together.",
-                    valid_s);
+                    "Reckoned as thick wood this would hold for the first %.1f s only; film and plate were reckoned together. Air "
+                            + "behind the plate is taken to carry off %.0f W/m²K, half and double that in the band.",
+                    valid_s,
+                    PlateCurve.AIR_SIDE_W_M2K);
         }
     }
 

@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 
 /** A film on a plate of limited thickness, solved once and kept as points; between two points the film cools evenly. */
 final class PlateCurve implements FilmCurve {
-    /** Still air on a plate, convection and radiation together; common practice, the window hardly depends on it. */
+    /** Still air on a plate, convection and radiation together: docs/sources.md#still-air. Half and double make the band. */
     static final double AIR_SIDE_W_M2K = 10;
 
     private static final int MOST_STEPS = 4000;
@@ -12,10 +12,6 @@ final class PlateCurve implements FilmCurve {
     private final double[] time_s;
     private final double[] film_C;
     private final int count;
-
-    PlateCurve(Spread spread) {
-        this(spread, AIR_SIDE_W_M2K, 1);
-    }
 
     /** @param finer how many times as many slices, and how many times as small the steps */
     PlateCurve(Spread spread, double airSide_W_m2K, int finer) {

@@ -38,24 +38,27 @@ final class WindowReckoning {
     private WindowSeconds window(GluingModel model) {
         double spread = WoodHeat.CONDUCTIVITY_SPREAD_PCT / 100;
         return new WindowSeconds(
-                seconds(model, +Spread.GEL_SPREAD_C, 1 + spread),
-                seconds(model, 0, 1),
-                seconds(model, -Spread.GEL_SPREAD_C, 1 - spread));
+                seconds(model, +Spread.GEL_SPREAD_C, 1 + spread, 2),
+                seconds(model, 0, 1, 1),
+                seconds(model, -Spread.GEL_SPREAD_C, 1 - spread, 0.5));
     }
 
-    private OptionalDouble seconds(GluingModel model, double gelShift_C, double conductivityFactor) {
+    private OptionalDouble seconds(
+            GluingModel model, double gelShift_C, double conductivityFactor, double airFactor) {
         Temperature gel = Temperature.ofCelsius(typical.gel().celsius() + gelShift_C);
         Spread spread = typical.with(gel, typical.wood().withConductivityTimes(conductivityFactor));
-        return curve(model, spread).findTime_s(gel.celsius());
+        return curve(model, spread, airFactor).findTime_s(gel.celsius());
     }
 
-    private static FilmCurve curve(GluingModel model, Spread spread) {
-        return model == GluingModel.HALF_SPACE ? new ThickWoodCurve(spread) : new PlateCurve(spread);
+    private static FilmCurve curve(GluingModel model, Spread spread, double airFactor) {
+        return model == GluingModel.HALF_SPACE
+                ? new ThickWoodCurve(spread)
+                : new PlateCurve(spread, PlateCurve.AIR_SIDE_W_M2K * airFactor, 1);
     }
 
     /** A point now, and others closer together at the start, where the film cools fastest. */
     private List<FilmAt> cooling(GluingModel model, WindowSeconds seconds) {
-        FilmCurve curve = curve(model, typical);
+        FilmCurve curve = curve(model, typical, 1);
         double end_s = seconds.high_s().orElse(seconds.typical_s().orElse(WindowSeconds.LONGEST_S / 5) * 2);
         List<FilmAt> points = new ArrayList<>();
         for (int n = 0; n <= POINTS; n++) {

@@ -29,7 +29,7 @@ final class ClimateChart {
     private static final double AIR_HEIGHT_MM = 46;
     private static final double WOOD_BOTTOM_MM = 8;
     private static final double WOOD_HEIGHT_MM = 42;
-    private static final double LETTER_MM = 3.4;
+    private static final double LETTER_MM = 2.9;
     private static final int SPANS = 420;
 
     private final ClimateStudy study;
@@ -145,7 +145,7 @@ final class ClimateChart {
 
     private void days() {
         long days = Math.max(1, Duration.ofSeconds(to_s - from_s).toDays());
-        long every = Math.max(1, (days + 5) / 6);
+        long every = Math.max(1, (days + 4) / 5);
         Instant day =
                 Days.instant(Days.day(Instant.ofEpochSecond(from_s)).plusDays(1).atStartOfDay());
         while (day.getEpochSecond() < to_s) {
@@ -162,7 +162,7 @@ final class ClimateChart {
         Point to = new Point(Math.max(from.x_mm() + 1, x_mm(step.to_s())), y_mm);
         sketch.line(from, to, Stroke.of(Ink.ACCENT, 1.2));
         sketch.words(
-                Figures.fixed(step.change_pct(), 1) + " %",
+                (step.change_pct() > 0 ? "+" : "") + Figures.fixed(step.change_pct(), 1) + " %",
                 from.moved((to.x_mm() - from.x_mm()) / 2, 1.6),
                 LETTER_MM,
                 Anchor.MIDDLE,

@@ -20,7 +20,8 @@ final class ClimateWords {
         double plate_pct = study.history().plate_pct(last);
         String plate = Double.isNaN(plate_pct)
                 ? "The last air lies outside the range of the moisture curve"
-                : "A bare belly of 2.5 mm would hold " + Figures.plusMinus(plate_pct, 0.5, "%") + " moisture now";
+                : "A bare belly of 2.5 mm held about " + Figures.plusMinus(plate_pct, 0.5, "%") + " moisture at the last reading, "
+                        + Days.words(Instant.ofEpochSecond(study.history().record().moment_s(last)));
         return study.steps().isEmpty()
                 ? plate + "; no change in this record is large enough to matter by itself."
                 : plate + ". " + step(study.steps().get(study.steps().size() - 1));
@@ -32,8 +33,8 @@ final class ClimateWords {
                 + Days.words(Instant.ofEpochSecond(step.from_s())) + " and "
                 + Days.words(Instant.ofEpochSecond(step.to_s()))
                 + (drying
-                        ? ": look at seams and old cracks; strings will lie lower."
-                        : ": look at string heights; strings will lie higher.");
+                        ? ": look at seams and old cracks; strings lie lower after it."
+                        : ": look at string heights; strings lie higher after it.");
     }
 
     static String hours(double hours) {

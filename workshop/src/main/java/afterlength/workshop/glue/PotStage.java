@@ -6,7 +6,7 @@ import afterlength.craft.glue.PotTimes;
 public enum PotStage {
     SOAKING("soaks", "Soak it", "Soaked: warm it"),
     WARMING("warms", "Warm it", "Warm: look at it"),
-    HOT("is hot", "It is hot and in use", "Use by"),
+    HOT("is in use", "It is hot and in use", "Its working day is over: make fresh"),
     COLD("stands sealed in the cold", "Seal it and put it in the cold", "Kept long enough: smell it, or make fresh"),
     ENDED("is finished", "It is used up or thrown away", "");
 

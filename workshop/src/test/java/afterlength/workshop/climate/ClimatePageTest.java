@@ -3,6 +3,7 @@ package afterlength.workshop.climate;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import afterlength.workshop.desk.Days;
 import afterlength.workshop.desk.OpenedDesk;
 import java.io.IOException;
 import java.nio.file.Path;

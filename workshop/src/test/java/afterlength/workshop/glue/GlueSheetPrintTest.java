@@ -30,7 +30,6 @@ class GlueSheetPrintTest {
         assertThat(words)
                 .contains(Cautions.HOT_GLUE.text(), Cautions.FIRST_OF_ALL)
                 .contains("Aim at 60 °C; never above 65.6 °C.")
-                .contains("begins to gel")
                 .contains(WindowWords.caveats(sheet.window()));
         assertThat(words.indexOf(Cautions.HOT_GLUE.text())).isLessThan(words.indexOf("Aim at 60"));
         for (WindowLine line : sheet.maple()) {
