@@ -38,6 +38,8 @@ class ArchitectureTest {
         table.put("craft.wood", Set.of("craft.units"));
         table.put("craft.air", Set.of("craft.units", "craft.wood"));
         table.put("craft.glue", Set.of("craft.units", "craft.wood"));
+        table.put("craft.varnish", Set.of("craft.units"));
+        table.put("craft.colour", Set.of("craft.geometry", "craft.units"));
         Set<String> rooms = Set.of("workshop.ledger", "workshop.paper", "workshop.desk");
         table.put("workshop.ledger", Set.of("craft"));
         table.put("workshop.paper", Set.of("craft"));

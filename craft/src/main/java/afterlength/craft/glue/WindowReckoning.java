@@ -43,8 +43,7 @@ final class WindowReckoning {
                 seconds(model, -Spread.GEL_SPREAD_C, 1 - spread, 0.5));
     }
 
-    private OptionalDouble seconds(
-            GluingModel model, double gelShift_C, double conductivityFactor, double airFactor) {
+    private OptionalDouble seconds(GluingModel model, double gelShift_C, double conductivityFactor, double airFactor) {
         Temperature gel = Temperature.ofCelsius(typical.gel().celsius() + gelShift_C);
         Spread spread = typical.with(gel, typical.wood().withConductivityTimes(conductivityFactor));
         return curve(model, spread, airFactor).findTime_s(gel.celsius());

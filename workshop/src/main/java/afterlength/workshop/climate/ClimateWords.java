@@ -20,8 +20,10 @@ final class ClimateWords {
         double plate_pct = study.history().plate_pct(last);
         String plate = Double.isNaN(plate_pct)
                 ? "The last air lies outside the range of the moisture curve"
-                : "A bare belly of 2.5 mm held about " + Figures.plusMinus(plate_pct, 0.5, "%") + " moisture at the last reading, "
-                        + Days.words(Instant.ofEpochSecond(study.history().record().moment_s(last)));
+                : "A bare belly of 2.5 mm held about " + Figures.plusMinus(plate_pct, 0.5, "%")
+                        + " moisture at the last reading, "
+                        + Days.words(
+                                Instant.ofEpochSecond(study.history().record().moment_s(last)));
         return study.steps().isEmpty()
                 ? plate + "; no change in this record is large enough to matter by itself."
                 : plate + ". " + step(study.steps().get(study.steps().size() - 1));

@@ -80,9 +80,9 @@ class ClimatePageTest {
         String file = shop.bring(AirShop.hourly(AirShop.NOW, 100, 47) + "end\n");
         OpenedDesk.Answer climate = desk.postAndFollow("/shelf/climate/layout", layout(file, "take"));
         assertThat(climate.words(".answer"))
-                .isEqualTo(
-                        "A bare belly of 2.5 mm would hold 8.8 ± 0.5 % moisture now; no change in this record is large enough to "
-                                + "matter by itself.");
+                .isEqualTo("A bare belly of 2.5 mm held about 8.8 ± 0.5 % moisture at the last reading, "
+                        + Days.words(AirShop.NOW)
+                        + "; no change in this record is large enough to matter by itself.");
         assertThat(climate.page().select("svg desc").text())
                 .isEqualTo("Relative humidity from 47 to 47 %, mean 47 %; steps of plate moisture that matter: 0");
         assertThat(climate.lines(".caveat"))

@@ -22,7 +22,7 @@ class RoomAirStoreTest {
     @BeforeEach
     void open() {
         shop = new ExaminedShop(folder);
-        shop.measures.add(shop.measure(Moment.BEFORE, Quantity.values()[0], 1, 0.1, 50));
+        shop.measures.add(shop.measure(Moment.BEFORE, Quantity.BODY_LENGTH, 1, 0.1, 50));
     }
 
     @Test

@@ -86,8 +86,8 @@ class GluePageTest {
         clock.pass(Duration.ofMinutes(30));
         happen("HOT", "60");
         assertThat(desk.get("/").words(".drying"))
-                .contains("hot hide glue is hot")
-                .contains("Then: Use by.");
+                .contains("hot hide glue is in use")
+                .contains("Then: Its working day is over: make fresh.");
         clock.pass(Duration.ofHours(5));
         happen("COLD", "");
         clock.pass(Duration.ofDays(1));
