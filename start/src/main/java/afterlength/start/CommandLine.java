@@ -63,6 +63,9 @@ public final class CommandLine {
     private int named(String name, List<String> rest, Console console) {
         Optional<Verb> verb =
                 verbs.stream().filter(known -> known.name().equals(name)).findFirst();
+        if (LoggerRunner.isAsked(name, rest)) {
+            return LoggerRunner.run(rest, console);
+        }
         if (verb.isPresent()) {
             return VerbRunner.run(verb.get(), rest, console, clock);
         }

@@ -36,6 +36,8 @@ class ArchitectureTest {
         table.put("craft.geometry", Set.of("craft.units"));
         table.put("craft.setup", Set.of("craft.units", "craft.geometry"));
         table.put("craft.wood", Set.of("craft.units"));
+        table.put("craft.air", Set.of("craft.units", "craft.wood"));
+        table.put("craft.glue", Set.of("craft.units", "craft.wood"));
         table.put("craft.varnish", Set.of("craft.units"));
         table.put("craft.colour", Set.of("craft.geometry", "craft.units"));
         Set<String> rooms = Set.of("workshop.ledger", "workshop.paper", "workshop.desk");
@@ -49,6 +51,17 @@ class ArchitectureTest {
             table.put("workshop." + stage, Set.copyOf(before));
             before.add("workshop." + stage);
         }
+        table.put("workshop.climate", Set.of("craft", "workshop.ledger", "workshop.paper", "workshop.desk"));
+        table.put(
+                "workshop.glue",
+                Set.of(
+                        "craft",
+                        "workshop.ledger",
+                        "workshop.paper",
+                        "workshop.desk",
+                        "workshop.climate",
+                        "workshop.instrument",
+                        "workshop.work"));
         table.put("start.demo", Set.of("craft", "workshop"));
         table.put("start.document", Set.of("craft"));
         table.put("start.verbs", Set.of("craft", "start.document", "workshop"));

@@ -59,8 +59,8 @@ class CommandLineTest {
     void anOptionNobodyKnowsIsRefused() {
         assertThat(Typed.with("", "--colour").problems())
                 .containsExactly(": There is no option \"--colour\". Type --help to see what there is.");
-        assertThat(Typed.with(QUESTION, "moisture", "--logger", "x.csv").problems())
-                .containsExactly(": moisture has no option \"--logger\". The only option is --help; leave it out.");
+        assertThat(Typed.with(QUESTION, "moisture", "--loger", "x.csv").problems())
+                .containsExactly(": moisture has no option \"--loger\". The only option is --help; leave it out.");
     }
 
     @Test

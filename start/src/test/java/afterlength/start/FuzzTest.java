@@ -68,6 +68,7 @@ class FuzzTest {
                                 .replace("\"A\"", "\"A\", \"nut_y_mm\": 3, \"bridge_y_mm\": 6")
                                 .replace("\"D\"", "\"D\", \"nut_y_mm\": -3, \"bridge_y_mm\": -5")
                                 .replace("\"G\"", "\"G\", \"nut_y_mm\": -8, \"bridge_y_mm\": -16")),
+                Arguments.of("gluing", example("gluing").replace("  \"plate_mm\": 2.5,\n", "")),
                 Arguments.of("bridge", violin.replace("{\n", FULL)),
                 Arguments.of("bowing", example("bowing").replace("{ \"radius_mm\": 42 }", template)),
                 Arguments.of(

@@ -56,6 +56,16 @@ public final class AnswerDocument {
         return this;
     }
 
+    /** Rows of numbers, such as points of a curve. */
+    public AnswerDocument putRows(String key, List<List<Double>> rows) {
+        fields.put(
+                key,
+                rows.stream()
+                        .map(row -> row.stream().map(Figure::rounded).toList())
+                        .toList());
+        return this;
+    }
+
     Map<String, @Nullable Object> fields() {
         return fields;
     }

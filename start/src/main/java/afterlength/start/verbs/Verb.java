@@ -38,6 +38,7 @@ public interface Verb {
                 new BowingVerb(),
                 new StringsVerb(),
                 new MoistureVerb(),
+                new GluingVerb(),
                 new VarnishVerb(),
                 new ColourDifferenceVerb(),
                 new RetouchVerb());
