@@ -1,6 +1,7 @@
 package afterlength.start;
 
 import afterlength.start.verbs.Verb;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
@@ -16,7 +17,10 @@ public final class Main {
     public static void main(String[] arguments) {
         EVERYTHING.setLevel(Level.WARNING);
         Console console = new Console(System.in, System.out, System.err);
-        CommandLine commandLine = new CommandLine(Verb.all(), Map.of("demo", new DemoCommand()), new OpenShop());
+        Map<String, Command> commands = new LinkedHashMap<>();
+        commands.put(MeasureCommand.NAME, new MeasureCommand());
+        commands.put("demo", new DemoCommand());
+        CommandLine commandLine = new CommandLine(Verb.all(), commands, new OpenShop());
         System.exit(commandLine.run(List.of(arguments), console));
     }
 }

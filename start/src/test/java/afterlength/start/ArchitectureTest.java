@@ -42,6 +42,7 @@ class ArchitectureTest {
         table.put("sight.find", Set.of("craft", "sight.camera", "sight.card"));
         table.put("sight.measure", Set.of("craft", "sight.camera", "sight.card", "sight.find", "sight.picture"));
         Set<String> rooms = Set.of("workshop.ledger", "workshop.paper", "workshop.desk");
+        table.put("sight.colour", Set.of("craft", "sight.camera", "sight.card", "sight.measure"));
         table.put("workshop.ledger", Set.of("craft"));
         table.put("workshop.paper", Set.of("craft"));
         table.put("workshop.desk", Set.of("craft", "workshop.ledger"));

@@ -43,7 +43,7 @@ public final class LensCalibration {
         if (corners < 4) {
             return new LensCalibrationAnswer.Refused("The card was near " + corners
                     + " of the four corners of the picture; it has to be near each of them once. Take more pictures with the"
-                    + " card towards the corners.");
+                    + " card towards the corners, turned so that its squares lie there.");
         }
         pictures.forEach(sightings -> alone.add(fit(sightings)));
         long tilted = alone.stream()

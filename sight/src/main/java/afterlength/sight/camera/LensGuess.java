@@ -46,7 +46,8 @@ public record LensGuess(Guess logFocal, Guess k1, Guess centreX_px, Guess centre
                 new Guess(height_px / 2.0, centreShare * edge_px));
     }
 
-    double focal_px() {
+    /** The most likely focal length. */
+    public double focal_px() {
         return Math.exp(logFocal.value());
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 public final class MeasuredPhoto implements PhotoAnswer {
     private final Card card;
     private final FittedView fitted;
+    private final Print print;
     private final int width_px;
     private final int height_px;
     private final List<Caveat> caveats;
@@ -23,6 +24,7 @@ public final class MeasuredPhoto implements PhotoAnswer {
             List<Caveat> caveats) {
         this.card = card;
         this.fitted = fitted;
+        this.print = print;
         this.width_px = width_px;
         this.height_px = height_px;
         this.caveats = List.copyOf(caveats);
@@ -40,6 +42,11 @@ public final class MeasuredPhoto implements PhotoAnswer {
     /** The camera, for whoever draws over the picture. */
     public FittedView fitted() {
         return fitted;
+    }
+
+    /** The print of the card, for whoever looks for a place on it. */
+    public Print print() {
+        return print;
     }
 
     public int width_px() {

@@ -32,7 +32,8 @@ public record Print(double across, double along, double deviation) {
         return deviation <= CHECKED;
     }
 
-    Point printed(Point onCard) {
+    /** Where a place of the card as designed lies on the print. */
+    public Point printed(Point onCard) {
         return Point.of(onCard.x_mm() * across, onCard.y_mm() * along);
     }
 
