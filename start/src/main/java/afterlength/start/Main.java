@@ -19,6 +19,7 @@ public final class Main {
         Console console = new Console(System.in, System.out, System.err);
         Map<String, Command> commands = new LinkedHashMap<>();
         commands.put(MeasureCommand.NAME, new MeasureCommand());
+        commands.put(CardCommand.NAME, new CardCommand());
         commands.put("demo", new DemoCommand());
         CommandLine commandLine = new CommandLine(Verb.all(), commands, new OpenShop());
         System.exit(commandLine.run(List.of(arguments), console));

@@ -174,27 +174,30 @@ final class LengthsStudy {
                 coverage_pct(lengths));
     }
 
-    /** All pictures, or as many as the first argument says. */
+    /** All pictures, or those from the first argument to before the second; every length on a line, then the summary. */
     public static void main(String[] arguments) {
-        int pictures = arguments.length > 0 ? Integer.parseInt(arguments[0]) : ALL;
+        long from = arguments.length > 1 ? Long.parseLong(arguments[0]) : 0;
+        long to = arguments.length > 1 ? Long.parseLong(arguments[1]) : ALL;
         List<Length> all = new ArrayList<>();
         int refused = 0;
-        for (long seed = 0; seed < pictures; seed++) {
+        for (long seed = from; seed < to; seed++) {
             try {
-                all.addAll(picture(seed));
+                List<Length> lengths = picture(seed);
+                lengths.forEach(System.out::println);
+                all.addAll(lengths);
             } catch (AssertionError notMeasured) {
                 refused++;
                 System.out.println(notMeasured.getMessage());
             }
         }
-        System.out.println(pictures + " pictures, " + refused + " refused");
+        System.out.println((to - from) + " pictures, " + refused + " refused");
         System.out.println(summary(all));
         for (int tilt_deg = 10; tilt_deg < 40; tilt_deg += 10) {
-            int from_deg = tilt_deg;
+            int least_deg = tilt_deg;
             List<Length> some = all.stream()
-                    .filter(one -> one.tilt_deg() >= from_deg && one.tilt_deg() < from_deg + 10)
+                    .filter(one -> one.tilt_deg() >= least_deg && one.tilt_deg() < least_deg + 10)
                     .toList();
-            System.out.println("tilt " + from_deg + " to " + (from_deg + 10) + " degrees: " + summary(some));
+            System.out.println("tilt " + least_deg + " to " + (least_deg + 10) + " degrees: " + summary(some));
         }
     }
 }
