@@ -1,6 +1,8 @@
 package afterlength.start;
 
 import afterlength.start.verbs.Verb;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +23,8 @@ public final class Main {
         commands.put(MeasureCommand.NAME, new MeasureCommand());
         commands.put(CardCommand.NAME, new CardCommand());
         commands.put("demo", new DemoCommand());
-        CommandLine commandLine = new CommandLine(Verb.all(), commands, new OpenShop());
+        CommandLine commandLine =
+                new CommandLine(Verb.all(), commands, new OpenShop(), Clock.system(ZoneId.systemDefault()));
         System.exit(commandLine.run(List.of(arguments), console));
     }
 }

@@ -36,6 +36,8 @@ class ArchitectureTest {
         table.put("craft.geometry", Set.of("craft.units"));
         table.put("craft.setup", Set.of("craft.units", "craft.geometry"));
         table.put("craft.wood", Set.of("craft.units"));
+        table.put("craft.varnish", Set.of("craft.units"));
+        table.put("craft.colour", Set.of("craft.geometry", "craft.units"));
         table.put("sight.picture", Set.of());
         table.put("sight.card", Set.of("craft"));
         table.put("sight.camera", Set.of("craft"));

@@ -16,7 +16,7 @@ class CardCommandTest {
     Path folder;
 
     private static Typed card(String... arguments) {
-        CommandLine line = new CommandLine(Verb.all(), Map.of("card", new CardCommand()), new OpenShop());
+        CommandLine line = new CommandLine(Verb.all(), Map.of("card", new CardCommand()), new OpenShop(), Typed.MARCH);
         return Typed.at(line, new byte[0], arguments);
     }
 

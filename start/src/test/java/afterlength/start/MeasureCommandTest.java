@@ -50,7 +50,8 @@ class MeasureCommandTest {
     private static Typed measure(String standardInput, String... arguments) {
         List<String> typed = new ArrayList<>(List.of("measure"));
         typed.addAll(List.of(arguments));
-        CommandLine line = new CommandLine(Verb.all(), Map.of("measure", new MeasureCommand()), new OpenShop());
+        CommandLine line =
+                new CommandLine(Verb.all(), Map.of("measure", new MeasureCommand()), new OpenShop(), Typed.MARCH);
         return Typed.at(line, standardInput.getBytes(StandardCharsets.UTF_8), typed.toArray(String[]::new));
     }
 

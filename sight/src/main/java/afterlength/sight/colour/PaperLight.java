@@ -1,5 +1,6 @@
 package afterlength.sight.colour;
 
+import afterlength.craft.colour.Srgb;
 import afterlength.craft.geometry.Point;
 import afterlength.sight.camera.Pixel;
 import afterlength.sight.card.Card;
@@ -10,7 +11,7 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * The light on the card, from its bare paper: how warm, how even, whether burnt out. Light is reckoned linear, by the sRGB curve. The paper is
+ * The light on the card, from its bare paper: how warm, how even, whether burnt out. The paper is
  * taken as white; what its brightener adds is left out, and so is what lies outside the card.
  *
  * @param redToBlue of the paper; 1 where the camera balanced it to white
@@ -90,17 +91,12 @@ public record PaperLight(double redToBlue, double unevenness, boolean clipped) {
                 int rgb = upright.getRGB(column, row);
                 for (int n = 0; n < 3; n++) {
                     int value = rgb >> (16 - 8 * n) & 0xFF;
-                    sum[n] += linear(value / 255.0);
+                    sum[n] += Srgb.linear(value / 255.0);
                     full |= value >= FULL;
                 }
                 count++;
             }
         }
         return new Spot(sum[0] / count, sum[1] / count, sum[2] / count, full);
-    }
-
-    /** The sRGB curve (IEC 61966-2-1) backwards. */
-    private static double linear(double shown) {
-        return shown <= 0.04045 ? shown / 12.92 : Math.pow((shown + 0.055) / 1.055, 2.4);
     }
 }

@@ -1,8 +1,10 @@
 package afterlength.sight.colour;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import afterlength.sight.camera.Pixel;
 import afterlength.sight.card.Card;
 import afterlength.sight.measure.MeasuredPhoto;
 import afterlength.sight.measure.PhotoMeasuring;
@@ -73,6 +75,21 @@ class PaperLightTest {
         assertThat(light.caveats())
                 .contains(
                         "Part of the card is burnt out to full white; colours there are lost. Expose less, avoid gloss.");
+    }
+
+    /** The colours of sRGB's own red in CIELAB, D65: 53.24, 80.09, 67.20 (docs/sources.md#srgb). */
+    @Test
+    void aReadingIsInCielabAndKnowsWhatItIsWorth() {
+        BufferedImage red = new BufferedImage(9, 9, BufferedImage.TYPE_INT_RGB);
+        for (int n = 0; n < 81; n++) {
+            red.setRGB(n % 9, Math.floorDiv(n, 9), 0xFF0000);
+        }
+        ColourReading reading = ColourReading.of(red, new Pixel(4.5, 4.5), 6, new PaperLight(1, 0, false));
+        assertThat(reading.colour().lightness()).isCloseTo(53.24, within(0.01));
+        assertThat(reading.colourClass()).isEqualTo(ColourClass.UNCALIBRATED);
+        assertThat(reading.usualError_dE00()).isEqualTo(4.8);
+        assertThatThrownBy(() -> ColourReading.of(red, new Pixel(90, 4), 2, new PaperLight(1, 0, false)))
+                .hasMessage("the place Pixel[x=90.0, y=4.0] lies outside the picture");
     }
 
     @Test

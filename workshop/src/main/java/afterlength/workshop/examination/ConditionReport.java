@@ -3,6 +3,7 @@ package afterlength.workshop.examination;
 import afterlength.workshop.instrument.Instrument;
 import afterlength.workshop.instrument.Owner;
 import afterlength.workshop.instrument.Visit;
+import afterlength.workshop.ledger.Settings;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -15,12 +16,10 @@ import java.util.stream.Stream;
  * @param views pictures before work that belong to no single finding
  */
 record ConditionReport(
-        String shopName,
-        String shopAddress,
+        Settings shop,
         Instrument instrument,
         Owner owner,
         Visit visit,
-        String currency,
         List<Part> parts,
         List<Photograph> views,
         List<Sitting> sittings,

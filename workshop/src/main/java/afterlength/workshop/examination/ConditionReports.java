@@ -69,12 +69,10 @@ public final class ConditionReports {
         Instrument instrument = instruments.get(visit.instrumentId());
         List<FindingEntry> findings = book.listNow(visit.id());
         return new ConditionReport(
-                shop.shopName(),
-                shop.address(),
+                shop,
                 instrument,
                 owners.get(instrument.ownerId()),
                 visit,
-                shop.currency(),
                 byPart(findings),
                 views(visit.id(), findings),
                 sittings.listNow(visit.id()),

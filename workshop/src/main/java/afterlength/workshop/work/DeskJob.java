@@ -3,7 +3,7 @@ package afterlength.workshop.work;
 /** What a visit waits for when it asks nothing of the bench: the job of another stage. */
 enum DeskJob {
     HAND_OVER("Hand over", "all agreed steps are done", ""),
-    EXAMINE("Examine", "nothing has been looked at yet", "examination"),
+    EXAMINE("Examine", "no finding and no measure is written down yet", "examination"),
     PROPOSE("Propose what could be done", "it was looked at; nothing is proposed yet", "agreement"),
     ANSWER("Ask for the owner's answer", "the proposal is not agreed yet", "agreement"),
     PLAN_STEPS("List the steps", "it is agreed, and no step is listed", "work");

@@ -17,8 +17,7 @@ final class HouseStore {
                 handle -> handle.createQuery("""
                         SELECT v.id AS visit_id, v.instrument_id, i.name AS instrument, v.number, v.received_on, v.promised_on,
                           (SELECT count(*) FROM finding_now f WHERE f.visit_id = v.id)
-                            + (SELECT count(*) FROM measure_now m WHERE m.visit_id = v.id)
-                            + (SELECT count(*) FROM photograph p WHERE p.visit_id = v.id AND p.put_away = 0) AS looked,
+                            + (SELECT count(*) FROM measure_now m WHERE m.visit_id = v.id) AS looked,
                           (SELECT count(*) FROM treatment t WHERE t.visit_id = v.id AND t.put_away = 0) AS treatments,
                           (SELECT count(*) FROM agreement_now a WHERE a.visit_id = v.id) AS agreements
                         FROM visit v JOIN instrument i ON i.id = v.instrument_id

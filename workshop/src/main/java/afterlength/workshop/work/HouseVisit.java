@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A visit that has not been handed over, as Today sees it.
  *
- * @param looked how many findings, measures and photographs there are
+ * @param looked how many findings and measures are written down; a photograph taken at receipt is no examination
  * @param treatments how many treatments stand in the proposal
  * @param agreements how many agreements hold now
  */

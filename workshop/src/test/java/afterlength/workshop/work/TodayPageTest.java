@@ -167,7 +167,7 @@ class TodayPageTest {
         assertThat(today.lines(".register .line"))
                 .containsExactly(
                         "Hand over: Violin ready all agreed steps are done 2026-004, received 26 October 2026, promised in 6 days",
-                        "Examine: Violin just in nothing has been looked at yet 2026-001, received 26 October 2026",
+                        "Examine: Violin just in no finding and no measure is written down yet 2026-001, received 26 October 2026",
                         "Ask for the owner's answer: Violin proposed the proposal is not agreed yet 2026-002, received 26 October"
                                 + " 2026",
                         "List the steps: Violin left as it is it is agreed, and no step is listed 2026-003, received 26 October"
