@@ -112,7 +112,7 @@ class FuzzTest {
         }
     }
 
-    private static byte[] changed(String example, SplittableRandom random) {
+    static byte[] changed(String example, SplittableRandom random) {
         String document = example;
         for (int change = random.nextInt(1, 4); change > 0; change--) {
             document = random.nextInt(4) == 0 ? scratched(document, random) : replaced(document, random);

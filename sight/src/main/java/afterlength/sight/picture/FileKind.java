@@ -1,12 +1,12 @@
-package afterlength.workshop.examination;
+package afterlength.sight.picture;
 
 import java.nio.charset.StandardCharsets;
 
 /**
  * What a file is, told from its first bytes and never from its name. The signs are those by which the formats announce
- * themselves; only the first two are kept in a shop, because every browser, printer and archive shows them.
+ * themselves; only the first two are taken, because every browser, printer and archive shows them.
  */
-enum FileKind {
+public enum FileKind {
     JPEG("a JPEG picture"),
     PNG("a PNG picture"),
     GIF("a GIF picture"),
@@ -26,7 +26,7 @@ enum FileKind {
         this.words = words;
     }
 
-    String words() {
+    public String words() {
         return words;
     }
 

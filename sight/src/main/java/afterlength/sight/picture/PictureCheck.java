@@ -1,12 +1,12 @@
-package afterlength.workshop.examination;
+package afterlength.sight.picture;
 
-import afterlength.workshop.desk.Figures;
+import java.util.Locale;
 
 /**
  * Looks at a file before anything is kept and before memory is spent on it: what it is, how large it is in pixels, whether it
  * is all there. The answer is a picture's head or a reason in plain words.
  */
-sealed interface PictureCheck {
+public sealed interface PictureCheck {
     /** A guard for the memory of a small machine; four times what today's usual cameras make. */
     long MOST_PIXELS = 100_000_000;
 
@@ -15,7 +15,7 @@ sealed interface PictureCheck {
 
     /** It may be decoded. */
     record Fits(FileKind kind, PictureHead head) implements PictureCheck {
-        String mediaType() {
+        public String mediaType() {
             return kind == FileKind.PNG ? "image/png" : "image/jpeg";
         }
     }
@@ -49,7 +49,8 @@ sealed interface PictureCheck {
         }
         if (head.pixels() > MOST_PIXELS || Math.max(head.width_px(), head.height_px()) > LONGEST_EDGE_PX) {
             return new Refused("The picture is " + head.width_px() + " × " + head.height_px() + " pixels ("
-                    + Figures.fixed(head.pixels() / 1e6, 0) + " million); at most " + MOST_PIXELS / 1_000_000
+                    + String.format(Locale.ROOT, "%.0f", head.pixels() / 1e6) + " million); at most "
+                    + MOST_PIXELS / 1_000_000
                     + " million fit, and " + LONGEST_EDGE_PX + " along one edge. Save it with fewer pixels.");
         }
         return head.whole()

@@ -1,4 +1,4 @@
-package afterlength.workshop.examination;
+package afterlength.sight.picture;
 
 import java.nio.ByteBuffer;
 

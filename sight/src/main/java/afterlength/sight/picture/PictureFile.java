@@ -1,8 +1,8 @@
-package afterlength.workshop.examination;
+package afterlength.sight.picture;
 
-/** A file that wants to become a photograph of the shop: its bytes, and what it was called where it came from. */
+/** A file that says it is a picture: its bytes, and what it was called where it came from. */
 public final class PictureFile {
-    static final long LARGEST_BYTES = 60_000_000;
+    public static final long LARGEST_BYTES = 60_000_000;
 
     private final String name;
     private final byte[] bytes;
@@ -14,11 +14,11 @@ public final class PictureFile {
     }
 
     /** Used for words only; what the file is, is told from its bytes. */
-    String name() {
+    public String name() {
         return name;
     }
 
-    byte[] bytes() {
+    public byte[] bytes() {
         return bytes;
     }
 }

@@ -1,4 +1,4 @@
-package afterlength.workshop.examination;
+package afterlength.sight.picture;
 
 import com.drew.imaging.jpeg.JpegMetadataReader;
 import com.drew.imaging.jpeg.JpegProcessingException;
@@ -17,10 +17,10 @@ import net.coobird.thumbnailator.util.exif.Orientation;
  * How the camera was held, as it noted in the file (EXIF orientation, 1 to 8): pixels lie as the sensor lay and have to be
  * turned or mirrored to be seen upright. A file without a readable note counts as upright. Only JPEG files are asked.
  */
-record CameraTurn(int orientation) {
-    static final CameraTurn NONE = new CameraTurn(1);
+public record CameraTurn(int orientation) {
+    public static final CameraTurn NONE = new CameraTurn(1);
 
-    static CameraTurn of(byte[] bytes) {
+    public static CameraTurn of(byte[] bytes) {
         if (FileKind.of(bytes) != FileKind.JPEG) {
             return NONE;
         }
@@ -36,11 +36,11 @@ record CameraTurn(int orientation) {
     }
 
     /** Whether width and height change places. */
-    boolean lays() {
+    public boolean lays() {
         return orientation >= 5;
     }
 
-    BufferedImage upright(BufferedImage asLaid) {
+    public BufferedImage upright(BufferedImage asLaid) {
         return this.equals(NONE)
                 ? asLaid
                 : ExifFilterUtils.getFilterForOrientation(Orientation.typeOf(orientation))

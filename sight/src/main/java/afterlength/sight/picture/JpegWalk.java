@@ -1,4 +1,4 @@
-package afterlength.workshop.examination;
+package afterlength.sight.picture;
 
 /**
  * Walks the segments of a JPEG file to the end mark. A frame header carries the size; the thumbnail that a camera hides in an
