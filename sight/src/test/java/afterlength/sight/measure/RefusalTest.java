@@ -116,7 +116,7 @@ class RefusalTest {
                                 + " it as JPEG.");
     }
 
-    /** A file of 70 bytes that claims 900 million pixels. The limit is what the whole program may take for it. */
+    /** A file of 45 bytes that claims 900 million pixels. The limit is what the whole program may take for it. */
     @Test
     void aBombIsRefusedByItsHeader() {
         long limit_bytes = 300_000_000;

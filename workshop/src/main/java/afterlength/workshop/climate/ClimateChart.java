@@ -76,8 +76,8 @@ final class ClimateChart {
         }
         lines(study.history().record()::humidity_pct, this::air, Stroke.of(Ink.INK, 0.35));
         sketch.words(
-                "40 to 60 %, as it should be",
-                air(to_s, 41.2).moved(-1, 0), LETTER_MM, Anchor.END, Face.SERIF_ITALIC, Ink.INK);
+                "the band is 40 to 60 %, as it should be",
+                air(from_s, 12), LETTER_MM, Anchor.START, Face.SERIF_ITALIC, Ink.INK);
     }
 
     private void woodPanel() {

@@ -12,13 +12,19 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** The drawing on the workbench with the handles that lie over it, in the same millimetres. */
-record FrontPart(BridgeShape shape, Drawing drawing, Optional<Drawing> body, List<BenchHandle> handles) {
+/**
+ * The drawing on the workbench with the handles that lie over it, in the same millimetres.
+ *
+ * @param view the picture's frame, the drawing and a margin
+ */
+record FrontPart(BridgeShape shape, Drawing drawing, Bounds view, Optional<Drawing> body, List<BenchHandle> handles) {
     /** As much as {@link SvgPen} leaves around a drawing, so that both lie on each other. */
     private static final double MARGIN_MM = 1;
 
     static FrontPart of(BridgeShape shape, BenchBow bow) {
-        return new FrontPart(shape, BenchFront.of(shape, bow), BodyView.find(shape, bow), BenchHandles.of(shape));
+        Drawing drawing = BenchFront.of(shape, bow);
+        Bounds view = drawing.bounds().grown(MARGIN_MM);
+        return new FrontPart(shape, drawing, view, BodyView.find(shape, bow), BenchHandles.of(shape));
     }
 
     String svg() {
@@ -29,29 +35,25 @@ record FrontPart(BridgeShape shape, Drawing drawing, Optional<Drawing> body, Lis
         return body.map(SvgPen::forScreen).orElse("");
     }
 
-    private Bounds view() {
-        return drawing.bounds().grown(MARGIN_MM);
-    }
-
     String viewBox() {
-        return "0 0 " + number(view().width_mm()) + " " + number(view().height_mm());
+        return "0 0 " + number(view.width_mm()) + " " + number(view.height_mm());
     }
 
     String x(BenchHandle handle) {
-        return number(handle.at().x_mm() - view().left_mm());
+        return number(handle.at().x_mm() - view.left_mm());
     }
 
     String y(BenchHandle handle) {
-        return number(view().top_mm() - handle.at().y_mm());
+        return number(view.top_mm() - handle.at().y_mm());
     }
 
     /** Large enough for a finger: some 22 px when the drawing fills its column. */
     String reach() {
-        return number(view().width_mm() / 34);
+        return number(view.width_mm() / 34);
     }
 
     String ring() {
-        return number(view().width_mm() / 90);
+        return number(view.width_mm() / 90);
     }
 
     static String number(double value) {

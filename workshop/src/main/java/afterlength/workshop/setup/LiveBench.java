@@ -78,7 +78,7 @@ record LiveBench(Map<String, Content> parts) {
         private void shape(BridgeShape shape, boolean resting) {
             BenchBow bow = BenchBow.of(shape, bench);
             BenchTail tail = new BenchTail(shape, bench);
-            MapPart map = new MapPart(bow);
+            MapPart map = MapPart.of(bow);
             put("front", FrontPart.of(shape, bow));
             put("map", map);
             put("strings", new StringsPart(shape, bow));

@@ -16,11 +16,15 @@ import java.util.stream.IntStream;
  * The room of the bow over strings and stops, as a table; and its tightest place for each of the usual distances and forces. Room
  * is written in every cell; hatching and the mark of the tightest repeat it for the eye.
  */
-record MapPart(BenchBow bow) {
+record MapPart(BenchBow bow, Optional<BowCell> tightestCell) {
     /** Steps of the hatching, in degrees; a scale to read by, not a judgement. */
     private static final double LITTLE_DEG = 5;
 
     private static final double SOME_DEG = 10;
+
+    static MapPart of(BenchBow bow) {
+        return new MapPart(bow, bow.findMap().flatMap(BowMap::findTightest));
+    }
 
     /** One cell as it is shown. */
     record Cell(String words, String kind) {}
@@ -50,7 +54,6 @@ record MapPart(BenchBow bow) {
 
     List<Cell> row(int semitones) {
         BowMap map = bow.findMap().orElseThrow();
-        BowCell tightest = map.findTightest().orElseThrow();
         List<BowCell> cells = map.cells().stream()
                 .filter(cell -> cell.semitones() == semitones)
                 .toList();
@@ -58,7 +61,8 @@ record MapPart(BenchBow bow) {
                 .mapToObj(string -> cells.stream()
                         .filter(cell -> cell.string() == string)
                         .findFirst()
-                        .map(cell -> cell(cell, cell.equals(tightest)))
+                        .map(cell ->
+                                cell(cell, tightestCell.filter(cell::equals).isPresent()))
                         .orElse(new Cell("–", "none")))
                 .toList();
     }
