@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** The first pictures of {@link LengthsStudy}; the figures of the long run stand in docs/sight.md. */
+/** The first pictures of {@link LengthsStudy}; the figures of all 300 stand in docs/sight.md. */
 class LengthsPropertyTest {
     private static final int PICTURES = 24;
 
