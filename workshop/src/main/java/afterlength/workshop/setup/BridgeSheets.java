@@ -60,7 +60,8 @@ public final class BridgeSheets {
     /** The card for the lid of the case. */
     public byte[] card(Visit visit, SetupMoment moment) {
         Setup setup = saved(visit, moment);
-        return SetupCardSheet.pdf(shape(visit, setup), paper(visit, setup), CardFacts.of(measures.listNow(visit.id())));
+        return SetupCardSheet.pdf(
+                shape(visit, setup), paper(visit, setup), CardFacts.of(measures.listNow(visit.id()), setup.bench()));
     }
 
     /** The paper, or the reason why there is none when the bridge is larger than a sheet. */

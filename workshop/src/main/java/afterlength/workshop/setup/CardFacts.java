@@ -9,13 +9,42 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What was measured on the instrument as it goes home and belongs on the card in its case. What was not measured is empty, and the
  * card leaves a line for the pencil.
  */
 record CardFacts(String afterLength, String post, String air, String bridgeHeight, String boardEnd) {
-    static CardFacts of(List<Measure> measures) {
+    /** What was measured as it goes home; where there is no such measure, what was read at the bench of this set-up. */
+    static CardFacts of(List<Measure> measures, SetupBench bench) {
+        CardFacts measured = of(measures);
+        return new CardFacts(
+                measured.afterLength.isEmpty()
+                        ? bench.find(BenchReading.AFTER_LENGTH)
+                                .map(CardFacts::millimetres)
+                                .orElse("")
+                        : measured.afterLength,
+                measured.post.isEmpty() ? post(bench) : measured.post,
+                measured.air,
+                measured.bridgeHeight,
+                measured.boardEnd);
+    }
+
+    private static String post(SetupBench bench) {
+        return Stream.of(
+                        bench.find(BenchReading.POST_BEHIND).map(behind -> millimetres(behind) + " behind"),
+                        bench.find(BenchReading.POST_INSIDE).map(inside -> millimetres(inside) + " in from its end"))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String millimetres(double value_mm) {
+        return Figures.fixed(value_mm, 1) + " mm";
+    }
+
+    private static CardFacts of(List<Measure> measures) {
         List<Measure> home = measures.stream()
                 .filter(measure -> measure.moment() == Moment.AFTER)
                 .toList();

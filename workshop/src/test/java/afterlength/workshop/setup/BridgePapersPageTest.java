@@ -134,6 +134,18 @@ class BridgePapersPageTest {
                 NOW,
                 "M. Muster",
                 NOW));
-        assertThat(CardFacts.of(measures.listNow(visit.id()))).isEqualTo(new CardFacts("", "", "", "", ""));
+        assertThat(CardFacts.of(
+                        measures.listNow(visit.id()),
+                        SetupBench.of(Bench.violin().inputs())))
+                .isEqualTo(new CardFacts("", "", "", "", ""));
+    }
+
+    @Test
+    void whatWasReadAtTheBenchStandsWhereNoMeasureDoes() {
+        SetupBench bench = SetupBench.of(Bench.violin().inputs())
+                .with(BenchReading.AFTER_LENGTH, 54.5)
+                .with(BenchReading.POST_BEHIND, 2.5);
+        assertThat(CardFacts.of(measures.listNow(visit.id()), bench))
+                .isEqualTo(new CardFacts("54.5 mm", "2.5 mm behind", "", "", ""));
     }
 }
