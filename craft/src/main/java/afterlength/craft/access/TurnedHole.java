@@ -1,0 +1,39 @@
+package afterlength.craft.access;
+
+import afterlength.craft.geometry.Point;
+
+/** The hole turned back by an angle, so that a bar at that angle lies level. */
+final class TurnedHole {
+    private final double turn;
+    private final Strip[] strips;
+
+    TurnedHole(double[] x, double[] y, double turn) {
+        this.turn = turn;
+        double cosine = Math.cos(turn);
+        double sine = Math.sin(turn);
+        double[] turnedX = new double[x.length];
+        double[] turnedY = new double[x.length];
+        for (int i = 0; i < x.length; i++) {
+            turnedX[i] = cosine * x[i] + sine * y[i];
+            turnedY[i] = cosine * y[i] - sine * x[i];
+        }
+        strips = Strips.of(turnedX, turnedY);
+    }
+
+    double turn() {
+        return turn;
+    }
+
+    LevelBar thickest(double width, double floor) {
+        return LevelBar.thickest(strips, width, floor);
+    }
+
+    /** A found bar as it lies in the hole that was not turned. */
+    PlacedSection placed(LevelBar bar, double width) {
+        double level = bar.x() + width / 2;
+        Point centre = Point.of(
+                level * Math.cos(turn) - bar.y() * Math.sin(turn), level * Math.sin(turn) + bar.y() * Math.cos(turn));
+        double halfTurn_deg = ((Math.toDegrees(turn) % 180) + 180) % 180;
+        return new PlacedSection(new Section(width, bar.thickness()), centre, halfTurn_deg);
+    }
+}
