@@ -2,8 +2,9 @@ package afterlength.craft.access;
 
 import afterlength.craft.geometry.Outline;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -18,14 +19,15 @@ import java.util.TreeMap;
 public record Frontier(List<Section> sections) {
     public static final double TOLERANCE_MM = 0.05;
 
-    /** What leaving out corners of the outline may cost in each direction, and what the search over turns may. */
-    static final double SIMPLIFIED_MM = 0.01;
+    /** Corners of the outline are left out if they lie no further than this from the edge without them; it counts four times. */
+    static final double SIMPLIFIED_MM = 0.006;
 
-    static final double SEARCHED_MM = 0.03;
+    /** What the search over turns may cost. */
+    static final double SEARCHED_MM = 0.026;
 
-    private static final int MOST_SEARCHES = 24;
+    private static final int MOST_SEARCHES = 20;
     /** Neighbours this near to each other, in width or in thickness, need none between them. */
-    private static final double NEAR_MM = 0.2;
+    private static final double NEAR_MM = 0.25;
 
     public Frontier {
         sections = List.copyOf(sections);
@@ -84,7 +86,7 @@ public record Frontier(List<Section> sections) {
             double thickness = hole.findThickest(width)
                     .map(placed -> placed.section().thickness_mm())
                     .orElse(0.0);
-            thicknesses.put(width, thickness);
+            thicknesses.put(Math.max(width, thickness), Math.min(width, thickness));
             return thickness;
         }
 
@@ -109,31 +111,23 @@ public record Frontier(List<Section> sections) {
             return thin ? 0 : Math.min(wide - narrow, higher - thicknesses.getOrDefault(wide, 0.0));
         }
 
-        /** Both halves of the curve; a later section never thicker than one before it. */
+        /** From the widest down, for what fits wide fits narrow; then the same seen from the other side. */
         private List<Section> sections() {
-            List<Section> both = new ArrayList<>();
-            thicknesses.forEach((width, thickness) -> {
-                if (thickness >= ThickestSection.THINNEST_MM) {
-                    Section section = new Section(width, thickness);
-                    both.add(section);
-                    both.add(section.onItsSide());
-                }
-            });
-            both.sort(Comparator.comparingDouble(Section::width_mm).thenComparing(s -> -s.thickness_mm()));
-            return falling(both);
-        }
-
-        /** From the widest down: what fits wide fits narrow, so a point that lies under a wider one is no news. */
-        private static List<Section> falling(List<Section> sections) {
-            List<Section> falling = new ArrayList<>();
+            List<Section> wide = new ArrayList<>();
             double thickest = 0;
-            for (int i = sections.size() - 1; i >= 0; i--) {
-                if (sections.get(i).thickness_mm() > thickest) {
-                    thickest = sections.get(i).thickness_mm();
-                    falling.add(0, sections.get(i));
+            for (Map.Entry<Double, Double> found : thicknesses.descendingMap().entrySet()) {
+                thickest = Math.max(thickest, found.getValue());
+                if (thickest >= ThickestSection.THINNEST_MM) {
+                    wide.add(new Section(found.getKey(), thickest));
                 }
             }
-            return falling;
+            List<Section> both = new ArrayList<>();
+            wide.forEach(section -> both.add(section.onItsSide()));
+            Collections.reverse(wide);
+            wide.stream()
+                    .filter(section -> section.width_mm() > section.thickness_mm())
+                    .forEach(both::add);
+            return both;
         }
     }
 }

@@ -1,13 +1,18 @@
 package afterlength.craft.access;
 
 import afterlength.craft.geometry.Outline;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Questions to one hole. The search over all turns runs on an outline with fewer corners; what it finds is laid into the outline as
  * it was traced, so that every section named does fit.
  */
 final class HoleSearch {
+    /** What the simplified hole may be too wide or too thick by, over both sides. */
+    private static final double SHRUNK_MM = 2 * Frontier.SIMPLIFIED_MM;
+
     private final Outline outline;
     private final Turns traced;
     private final Turns simplified;
@@ -41,31 +46,36 @@ final class HoleSearch {
 
     /** The thickest section of a width, within {@link Frontier#TOLERANCE_MM}. */
     Optional<PlacedSection> findThickest(double width_mm) {
-        Optional<PlacedSection> found = ThickestSection.find(simplified, width_mm, Frontier.SEARCHED_MM, lastTurn_deg);
-        found.ifPresent(placed -> lastTurn_deg = placed.turn_deg());
-        return found.flatMap(section -> SharpTurn.at(traced, Math.toRadians(section.turn_deg()), width_mm));
+        Optional<PlacedSection> found =
+                ThickestSection.find(simplified, width_mm + SHRUNK_MM, Frontier.SEARCHED_MM, lastTurn_deg);
+        found.ifPresent(section -> lastTurn_deg = section.turn_deg());
+        return Stream.concat(
+                        traced.alongLongestEdges().stream(),
+                        found.stream().map(section -> traced.at(Math.toRadians(section.turn_deg()))))
+                .flatMap(hole -> hole.findThickest(width_mm).stream())
+                .max(Comparator.comparingDouble(section -> section.section().thickness_mm()));
     }
 
-    /** Some place for a section; none when it misses by more than the tolerance, and sometimes when by less. */
+    /** Some place for a section; none when there is none, or one so tight that the simplified hole decides. */
     Optional<PlacedSection> findPlace(Section section) {
         double width_mm = section.width_mm();
         double thickness_mm = section.thickness_mm();
         if (thickness_mm > width_mm) {
             return findPlace(section.onItsSide()).map(PlacedSection::onItsSide);
         }
-        Optional<PlacedSection> here = SharpTurn.at(traced, Math.toRadians(lastTurn_deg), width_mm);
+        Optional<PlacedSection> here = traced.at(Math.toRadians(lastTurn_deg)).findThickest(width_mm);
         if (here.isPresent() && here.get().section().thickness_mm() >= thickness_mm) {
             return here;
         }
-        Optional<PlacedSection> found =
-                ThickestSection.findThicker(simplified, width_mm, thickness_mm, Frontier.SIMPLIFIED_MM);
+        Optional<PlacedSection> found = ThickestSection.findThicker(simplified, width_mm, thickness_mm, SHRUNK_MM);
         found.ifPresent(placed -> lastTurn_deg = placed.turn_deg());
-        return found.flatMap(placed -> SharpTurn.at(traced, Math.toRadians(placed.turn_deg()), width_mm))
+        return found.flatMap(
+                        placed -> traced.at(Math.toRadians(placed.turn_deg())).findThickest(width_mm))
                 .filter(placed -> placed.section().thickness_mm() >= thickness_mm);
     }
 
     /** The thickest section of a width, turned to and fro until it can be no thicker. */
     Optional<PlacedSection> findThickestSharply(double width_mm) {
-        return findThickest(width_mm).flatMap(section -> SharpTurn.find(traced, section, Frontier.SEARCHED_MM));
+        return findThickest(width_mm).map(section -> SharpTurn.of(traced, section, Frontier.SEARCHED_MM));
     }
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
  * air fits nowhere where one with less does not. It is less than nothing when the section is too large; then it says how much
  * must come off each side.
  */
-record MostAir(double air_mm, PlacedSection place) {
+public record MostAir(double air_mm, PlacedSection place) {
     /** The air is found to within this. */
     private static final double CLOSE_MM = 0.005;
 

@@ -52,9 +52,9 @@ public record SectionPassage(
         return Optional.ofNullable(most).filter(air -> air.air_mm() >= 0).map(MostAir::place);
     }
 
-    /** The air on all four sides at the best place; less than nothing says how much has to come off each side. */
-    public Optional<Double> findAir_mm() {
-        return Optional.ofNullable(most).map(MostAir::air_mm);
+    /** The best place, also when the section is too large for it and its air less than nothing. */
+    public Optional<MostAir> findMost() {
+        return Optional.ofNullable(most);
     }
 
     public Optional<Spare> findSpare() {
@@ -62,24 +62,26 @@ public record SectionPassage(
     }
 
     /** The thickest bar of the wanted width that passes, without air. */
-    public Optional<Double> findLargestThickness_mm() {
-        return Optional.ofNullable(thickest).map(placed -> placed.section().thickness_mm());
+    public Optional<PlacedSection> findLargestThickness() {
+        return Optional.ofNullable(thickest);
     }
 
-    /** The widest bar of the wanted thickness that passes, without air. */
-    public Optional<Double> findLargestWidth_mm() {
-        return Optional.ofNullable(widest).map(placed -> placed.section().thickness_mm());
+    /** The widest bar of the wanted thickness that passes, without air; seen from its other side, as the thickest one. */
+    public Optional<PlacedSection> findLargestWidth() {
+        return Optional.ofNullable(widest);
     }
 
     /** How far the bar may lean over its flat side. */
     public Optional<Angle> findLeanFlat() {
-        return findLargestThickness_mm()
-                .flatMap(most_mm -> Lean.find(question.section().thickness_mm(), most_mm, question.plate_mm()));
+        return findLargestThickness().flatMap(most -> lean(question.section().thickness_mm(), most));
     }
 
     /** How far the bar may lean over its edge. */
     public Optional<Angle> findLeanOnEdge() {
-        return findLargestWidth_mm()
-                .flatMap(most_mm -> Lean.find(question.section().width_mm(), most_mm, question.plate_mm()));
+        return findLargestWidth().flatMap(most -> lean(question.section().width_mm(), most));
+    }
+
+    private Optional<Angle> lean(double bar_mm, PlacedSection allowed) {
+        return Lean.find(bar_mm, allowed.section().thickness_mm(), question.plate_mm());
     }
 }

@@ -21,18 +21,9 @@ final class SharpTurn {
         best = near;
     }
 
-    /** Never thinner than the section given, unless that one does not fit this hole at its turn. */
-    static Optional<PlacedSection> find(Turns turns, PlacedSection near, double tolerance_mm) {
-        double turn = Math.toRadians(near.turn_deg());
-        Optional<PlacedSection> here = at(turns, turn, near.section().width_mm());
-        return here.map(start -> new SharpTurn(turns, start).sharpened(turn, tolerance_mm));
-    }
-
-    /** The thickest section at one turn. */
-    static Optional<PlacedSection> at(Turns turns, double turn, double width_mm) {
-        TurnedHole hole = turns.at(turn);
-        LevelBar bar = hole.thickest(width_mm, 0);
-        return bar.isFound() ? Optional.of(hole.placed(bar, width_mm)) : Optional.empty();
+    /** Never thinner than the section given, which must lie in this hole. */
+    static PlacedSection of(Turns turns, PlacedSection near, double tolerance_mm) {
+        return new SharpTurn(turns, near).sharpened(Math.toRadians(near.turn_deg()), tolerance_mm);
     }
 
     private PlacedSection sharpened(double turn, double tolerance_mm) {
@@ -56,7 +47,7 @@ final class SharpTurn {
     }
 
     private double thickness(double turn) {
-        Optional<PlacedSection> here = at(turns, turn, width);
+        Optional<PlacedSection> here = turns.at(turn).findThickest(width);
         double thickness_mm =
                 here.map(section -> section.section().thickness_mm()).orElse(0.0);
         if (thickness_mm > best.section().thickness_mm()) {

@@ -61,6 +61,10 @@ final class ThickestSection {
         for (int part = 0; part < 1 << level; part++) {
             parts.add(part);
         }
+        turns.alongLongestEdges().forEach(this::look);
+        if (anyWillDo && found.isPresent()) {
+            return found;
+        }
         while (!parts.isEmpty() && width <= turns.longest_mm()) {
             List<Integer> promising = promising(parts);
             for (int part : promising) {

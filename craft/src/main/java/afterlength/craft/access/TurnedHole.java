@@ -1,9 +1,13 @@
 package afterlength.craft.access;
 
 import afterlength.craft.geometry.Point;
+import java.util.Optional;
 
 /** The hole turned back by an angle, so that a bar at that angle lies level. */
 final class TurnedHole {
+    /** A bar just as long as the hole is not turned away for the last figure of a sine. */
+    private static final double ROUNDING_MM = 1e-9;
+
     private final double turn;
     private final Strip[] strips;
 
@@ -25,7 +29,13 @@ final class TurnedHole {
     }
 
     LevelBar thickest(double width, double floor) {
-        return LevelBar.thickest(strips, width, floor);
+        return LevelBar.thickest(strips, width - ROUNDING_MM, floor);
+    }
+
+    /** The thickest section of a width at this turn. */
+    Optional<PlacedSection> findThickest(double width) {
+        LevelBar bar = thickest(width, 0);
+        return bar.isFound() ? Optional.of(placed(bar, width)) : Optional.empty();
     }
 
     /** A found bar as it lies in the hole that was not turned. */

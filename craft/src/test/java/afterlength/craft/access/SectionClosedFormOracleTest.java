@@ -24,24 +24,25 @@ class SectionClosedFormOracleTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {4, 7, 11.9, 12})
+    @ValueSource(doubles = {4.5, 7, 11.9, 12})
     void inARectangleABarLiesLevel(double width_mm) {
         assertThat(thickest(Figures.rectangle(12, 4), width_mm)).isCloseTo(4, within(CLOSE_mm));
         assertThat(thickest(Figures.turned(Figures.rectangle(12, 4), 33), width_mm))
                 .isCloseTo(4, within(CLOSE_mm));
     }
 
-    /** A section longer than the rectangle a × b touches all four sides: a·b and w·t then obey one equation of the turn. */
+    /** A section longer than the rectangle touches all four of its sides. */
     @ParameterizedTest
-    @ValueSource(doubles = {12.05, 12.2, 12.4, 12.55})
+    @ValueSource(doubles = {12.02, 12.05, 12.1, 12.2})
     void inARectangleALongerBarLiesAcross(double width_mm) {
         double t_mm = thickest(Figures.turned(Figures.rectangle(12, 4), 70), width_mm);
-        double turn = Math.asin(12 / Math.hypot(width_mm, t_mm)) - Math.atan2(width_mm, t_mm);
-        assertThat(width_mm * Math.sin(Math.abs(turn)) + t_mm * Math.cos(turn)).isCloseTo(4, within(CLOSE_mm));
+        double diagonal_mm = Math.hypot(width_mm, t_mm);
+        double turn = Math.atan2(t_mm, width_mm) + Math.acos(12 / diagonal_mm);
+        assertThat(width_mm * Math.sin(turn) + t_mm * Math.cos(turn)).isCloseTo(4, within(CLOSE_mm));
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {3, 5, 9, 20})
+    @ValueSource(doubles = {3.5, 5, 9, 20})
     void inAnAngleOfTwoArmsABarLiesInOneArm(double width_mm) {
         Outline angle = Figures.of(0, 0, 20, 0, 20, 3, 3, 3, 3, 20, 0, 20);
         assertThat(thickest(angle, width_mm)).isCloseTo(3, within(CLOSE_mm));
