@@ -7,8 +7,8 @@ package afterlength.craft.access;
 public record Box(double from_mm, double to_mm, double left_mm, double right_mm, double bottom_mm, double top_mm) {
     public Box {
         if (!(from_mm < to_mm && left_mm < right_mm && bottom_mm < top_mm)) {
-            throw new IllegalArgumentException("box from " + from_mm + " to " + to_mm + ", " + left_mm + " to " + right_mm
-                    + ", " + bottom_mm + " to " + top_mm + " mm is none; each range must run upwards");
+            throw new IllegalArgumentException("box from " + from_mm + " to " + to_mm + ", " + left_mm + " to "
+                    + right_mm + ", " + bottom_mm + " to " + top_mm + " mm is none; each range must run upwards");
         }
     }
 

@@ -39,7 +39,7 @@ public record Carried(List<Box> boxes) {
     }
 
     /** No part of it is further from the middle of the gluing face. */
-    double reach_mm() {
+    public double reach_mm() {
         double reach_mm = 0;
         for (Box box : boxes) {
             double along_mm = Math.max(Math.abs(box.from_mm()), Math.abs(box.to_mm()));

@@ -24,8 +24,12 @@ final class Gaps {
         double cosine = Math.cos(Math.toRadians(heading_deg));
         double sine = Math.sin(Math.toRadians(heading_deg));
         return new Gaps(
-                points.stream().mapToDouble(p -> p.x_mm() * cosine + p.y_mm() * sine).toArray(),
-                points.stream().mapToDouble(p -> p.y_mm() * cosine - p.x_mm() * sine).toArray());
+                points.stream()
+                        .mapToDouble(p -> p.x_mm() * cosine + p.y_mm() * sine)
+                        .toArray(),
+                points.stream()
+                        .mapToDouble(p -> p.y_mm() * cosine - p.x_mm() * sine)
+                        .toArray());
     }
 
     /** From left to right, for what reaches from one side to the other. */
@@ -73,6 +77,17 @@ final class Gaps {
             }
         }
         return inside;
+    }
+
+    /** Half way along the hole. */
+    double middle_mm() {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (double each : ahead) {
+            low = Math.min(low, each);
+            high = Math.max(high, each);
+        }
+        return (low + high) / 2;
     }
 
     double leftmost_mm() {

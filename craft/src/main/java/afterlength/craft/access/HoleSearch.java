@@ -53,6 +53,7 @@ final class HoleSearch {
                         traced.alongLongestEdges().stream(),
                         found.stream().map(section -> traced.at(Math.toRadians(section.turn_deg()))))
                 .flatMap(hole -> hole.findThickest(width_mm).stream())
+                .filter(section -> section.section().thickness_mm() >= ThickestSection.THINNEST_MM)
                 .max(Comparator.comparingDouble(section -> section.section().thickness_mm()));
     }
 
@@ -67,7 +68,7 @@ final class HoleSearch {
         if (here.isPresent() && here.get().section().thickness_mm() >= thickness_mm) {
             return here;
         }
-        Optional<PlacedSection> found = ThickestSection.findThicker(simplified, width_mm, thickness_mm, SHRUNK_MM);
+        Optional<PlacedSection> found = ThickestSection.findThicker(simplified, width_mm, thickness_mm, 2 * SHRUNK_MM);
         found.ifPresent(placed -> lastTurn_deg = placed.turn_deg());
         return found.flatMap(
                         placed -> traced.at(Math.toRadians(placed.turn_deg())).findThickest(width_mm))

@@ -9,7 +9,7 @@ import java.util.Optional;
  */
 public record MostAir(double air_mm, PlacedSection place) {
     /** The air is found to within this. */
-    private static final double CLOSE_MM = 0.005;
+    private static final double CLOSE_MM = 0.01;
 
     /** None when not even the thinnest bar goes in. */
     static Optional<MostAir> find(HoleSearch hole, Frontier frontier, Section wanted) {

@@ -38,10 +38,9 @@ public record Motion(List<Pose> poses) implements MotionAnswer {
     }
 
     private static double moved_mm(Pose from, Pose to, double reach_mm) {
-        double turned_deg =
-                Math.abs(to.tilt_deg() - from.tilt_deg()) + Math.abs(to.heading_deg() - from.heading_deg());
-        double shift_mm = Math.hypot(
-                Math.hypot(to.x_mm() - from.x_mm(), to.y_mm() - from.y_mm()), to.z_mm() - from.z_mm());
+        double turned_deg = Math.abs(to.tilt_deg() - from.tilt_deg()) + Math.abs(to.heading_deg() - from.heading_deg());
+        double shift_mm =
+                Math.hypot(Math.hypot(to.x_mm() - from.x_mm(), to.y_mm() - from.y_mm()), to.z_mm() - from.z_mm());
         return shift_mm + Math.toRadians(turned_deg) * reach_mm;
     }
 }

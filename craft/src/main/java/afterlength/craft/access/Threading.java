@@ -14,26 +14,40 @@ import java.util.Optional;
  * {@link UprightPlane} allows. Neighbouring spans that overlap lead into each other. The search spreads from the level pose under
  * the plate until it comes outside; the way is then walked the other way round.
  *
- * <p>Between two crossings the spans bend by less than a hundredth of a millimetre, which the clearance holds.
+ * <p>Between two crossings the spans bend by a few hundredths of a millimetre at most, which the clearance holds.
  */
 final class Threading {
-    private static final double HEIGHT_STEP_MM = 0.5;
-    private static final double TILT_STEP_DEG = 1.5;
-    private static final int MOST_TILTS = 80;
+    private static final double MOST_TILT_DEG = 120;
+
+    /** How close the crossings of the lattice lie: a wide way is found on the coarse one, a narrow one only on the fine one. */
+    enum Lattice {
+        COARSE(1, 4),
+        FINE(0.25, 1);
+
+        private final double height_mm;
+        private final double tilt_deg;
+
+        Lattice(double height_mm, double tilt_deg) {
+            this.height_mm = height_mm;
+            this.tilt_deg = tilt_deg;
+        }
+    }
 
     private record Node(int height, int tilt, Span span, int before) {}
 
     private final UprightPlane plane;
+    private final Lattice lattice;
     private final double z_mm;
     private final int heights;
     private final List<Node> nodes = new ArrayList<>();
     private final Map<Integer, List<Span>> open = new HashMap<>();
     private final Deque<Integer> waiting = new ArrayDeque<>();
 
-    Threading(UprightPlane plane, Cavity cavity, Carried carried, double clearance_mm) {
+    Threading(UprightPlane plane, Cavity cavity, Carried carried, double clearance_mm, Lattice lattice) {
         this.plane = plane;
+        this.lattice = lattice;
         z_mm = -cavity.plate_mm() - clearance_mm;
-        heights = (int) Math.ceil((carried.reach_mm() + cavity.plate_mm() + cavity.depth_mm()) / HEIGHT_STEP_MM) + 2;
+        heights = (int) Math.ceil((carried.reach_mm() + cavity.plate_mm() + cavity.depth_mm()) / lattice.height_mm) + 2;
     }
 
     /** A place on the way: along the plane, height, tilt. */
@@ -61,7 +75,7 @@ final class Threading {
     private void spread(int index, Node node) {
         for (int height = node.height - 1; height <= node.height + 1; height++) {
             for (int tilt = node.tilt - 1; tilt <= node.tilt + 1; tilt++) {
-                if (Math.abs(height) <= heights && Math.abs(tilt) <= MOST_TILTS) {
+                if (Math.abs(height) <= heights && Math.abs(tilt(tilt)) <= MOST_TILT_DEG) {
                     enter(height, tilt, node.span, index);
                 }
             }
@@ -93,11 +107,11 @@ final class Threading {
     }
 
     private double z(int height) {
-        return z_mm + height * HEIGHT_STEP_MM;
+        return z_mm + height * lattice.height_mm;
     }
 
-    private static double tilt(int tilt) {
-        return tilt * TILT_STEP_DEG;
+    private double tilt(int tilt) {
+        return tilt * lattice.tilt_deg;
     }
 
     /** The chain leads from outside inwards, since every node names the one nearer to the cleat's place. */
@@ -109,7 +123,9 @@ final class Threading {
             places.add(place(node, at_mm));
             Optional<Span> next = node.before < 0 ? Optional.empty() : Optional.of(nodes.get(node.before).span);
             double wanted_mm = at_mm;
-            at_mm = next.map(node.span::and).map(both -> both.middleOr(wanted_mm)).orElse(ahead_mm);
+            at_mm = next.map(node.span::and)
+                    .map(both -> both.middleOr(wanted_mm))
+                    .orElse(ahead_mm);
             places.add(place(node, at_mm));
         }
         return Collections.unmodifiableList(places);

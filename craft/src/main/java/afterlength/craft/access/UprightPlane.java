@@ -19,8 +19,7 @@ final class UprightPlane {
         this.clearance_mm = clearance_mm;
         boxes = carried.boxes();
         for (Box box : boxes) {
-            gaps.add(hole.between(
-                    aside_mm + box.left_mm() - clearance_mm, aside_mm + box.right_mm() + clearance_mm));
+            gaps.add(hole.between(aside_mm + box.left_mm() - clearance_mm, aside_mm + box.right_mm() + clearance_mm));
         }
     }
 
@@ -66,8 +65,8 @@ final class UprightPlane {
     private List<Span> allowed(Span taken, List<Span> openings) {
         List<Span> allowed = new ArrayList<>();
         for (Span opening : openings) {
-            Span span = new Span(
-                    opening.low() + clearance_mm - taken.low(), opening.high() - clearance_mm - taken.high());
+            Span span =
+                    new Span(opening.low() + clearance_mm - taken.low(), opening.high() - clearance_mm - taken.high());
             if (!span.isEmpty()) {
                 allowed.add(span);
             }

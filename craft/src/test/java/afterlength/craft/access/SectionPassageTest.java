@@ -15,7 +15,7 @@ class SectionPassageTest {
     void aBarThatFitsIsPlacedWithTheSameAirOnBothNarrowSides() {
         SectionPassage passage = passage(BOX, new Section(12, 5), 0.3);
         assertThat(passage.passes()).isTrue();
-        assertThat(passage.findMost().orElseThrow().air_mm()).isCloseTo(0.5, within(0.005));
+        assertThat(passage.findMost().orElseThrow().air_mm()).isCloseTo(0.5, within(0.011));
         assertThat(passage.findLargestThickness().orElseThrow().section().thickness_mm())
                 .isCloseTo(6, within(1e-6));
         assertThat(passage.findLargestWidth().orElseThrow().section().thickness_mm())
@@ -28,7 +28,7 @@ class SectionPassageTest {
         SectionPassage passage = passage(BOX, new Section(12, 5.6), 0.3);
         assertThat(passage.passes()).isFalse();
         assertThat(passage.findPlace()).isPresent();
-        assertThat(passage.findMost().orElseThrow().air_mm()).isCloseTo(0.2, within(0.005));
+        assertThat(passage.findMost().orElseThrow().air_mm()).isCloseTo(0.2, within(0.011));
     }
 
     @Test
@@ -38,7 +38,7 @@ class SectionPassageTest {
         assertThat(passage.findPlace()).isEmpty();
         assertThat(passage.findSpare()).isEmpty();
         assertThat(passage.findLeanFlat()).isEmpty();
-        assertThat(passage.findMost().orElseThrow().air_mm()).isCloseTo(-1, within(0.006));
+        assertThat(passage.findMost().orElseThrow().air_mm()).isCloseTo(-1, within(0.011));
     }
 
     @Test
