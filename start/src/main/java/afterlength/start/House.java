@@ -2,9 +2,14 @@ package afterlength.start;
 
 import afterlength.start.demo.DemoClock;
 import afterlength.start.demo.DemoStores;
+import afterlength.workshop.agreement.AccessPages;
+import afterlength.workshop.agreement.AccessStore;
 import afterlength.workshop.agreement.AgreementChapter;
 import afterlength.workshop.agreement.AgreementPages;
 import afterlength.workshop.agreement.AgreementStore;
+import afterlength.workshop.agreement.ClampPages;
+import afterlength.workshop.agreement.ClampStore;
+import afterlength.workshop.agreement.CleatSheets;
 import afterlength.workshop.agreement.FindingLines;
 import afterlength.workshop.agreement.Proposals;
 import afterlength.workshop.agreement.TreatmentPages;
@@ -66,6 +71,9 @@ final class House {
     final FindingLines findingLines;
     final TreatmentStore treatments;
     final AgreementStore agreements;
+    final AccessStore accessStudies;
+    final ClampStore clamps;
+    final CleatSheets cleatSheets;
     final Proposals proposals;
     final StepStore steps;
     final DiaryStore diary;
@@ -106,6 +114,9 @@ final class House {
         findingLines = new FindingLines(findings);
         treatments = new TreatmentStore(ledger);
         agreements = new AgreementStore(ledger, settings, clock, List.of(new AgreedSteps()));
+        accessStudies = new AccessStore(ledger);
+        clamps = new ClampStore(ledger);
+        cleatSheets = new CleatSheets(settings, "Afterlength " + Version.get());
         proposals = new Proposals(settings, owners, instruments, visits, findingLines, treatments, agreements);
         steps = new StepStore(ledger);
         diary = new DiaryStore(ledger);
@@ -143,6 +154,8 @@ final class House {
                 measures,
                 treatments,
                 agreements,
+                accessStudies,
+                clamps,
                 steps,
                 diary,
                 materials,
@@ -170,6 +183,18 @@ final class House {
                 new ReportPages(home, settings, conditionReports),
                 new TreatmentPages(frames, settings, visits, findingLines, treatments),
                 new AgreementPages(frames, proposals, treatments, agreements, clock),
+                new ClampPages(frames, clamps),
+                new AccessPages(
+                        frames,
+                        settings,
+                        visits,
+                        instruments,
+                        findingLines,
+                        treatments,
+                        accessStudies,
+                        clamps,
+                        cleatSheets,
+                        clock),
                 new WorkRoom(frames, ledger, settings, instruments, visits, clock),
                 new SourcesPages(frames),
                 new SetupPages(

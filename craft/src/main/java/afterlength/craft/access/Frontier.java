@@ -25,7 +25,7 @@ public record Frontier(List<Section> sections) {
     /** What the search over turns may cost. */
     static final double SEARCHED_MM = 0.026;
 
-    private static final int MOST_SEARCHES = 20;
+    private static final int MOST_SEARCHES = 13;
     /** Neighbours this near to each other, in width or in thickness, need none between them. */
     private static final double NEAR_MM = 0.25;
 

@@ -1,6 +1,8 @@
 package afterlength.start.demo;
 
+import afterlength.workshop.agreement.AccessStore;
 import afterlength.workshop.agreement.AgreementStore;
+import afterlength.workshop.agreement.ClampStore;
 import afterlength.workshop.agreement.TreatmentStore;
 import afterlength.workshop.examination.FindingStore;
 import afterlength.workshop.examination.MeasureStore;
@@ -23,6 +25,8 @@ public record DemoStores(
         MeasureStore measures,
         TreatmentStore treatments,
         AgreementStore agreements,
+        AccessStore access,
+        ClampStore clamps,
         StepStore steps,
         DiaryStore diary,
         MaterialStore materials,

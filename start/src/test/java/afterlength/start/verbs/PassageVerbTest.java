@@ -26,7 +26,7 @@ class PassageVerbTest {
                         "caveats");
         assertThat(answer.get("passes").asBoolean()).isTrue();
         assertThat(answer.get("place").get("turn_deg").asDouble()).isZero();
-        assertThat(answer.get("air_mm").asDouble()).isCloseTo(0.5, within(0.005));
+        assertThat(answer.get("air_mm").asDouble()).isCloseTo(0.5, within(0.011));
         assertThat(answer.get("largest_thickness_for_width_mm").asDouble()).isEqualTo(6);
         assertThat(answer.get("largest_width_for_thickness_mm").asDouble()).isEqualTo(20);
         assertThat(answer.get("caveats").toString())
@@ -39,7 +39,7 @@ class PassageVerbTest {
                 Asked.answer(new PassageVerb(), "{" + BOX + ",\"section_mm\":{\"width\":12,\"thickness\":8}}");
         assertThat(answer.get("passes").asBoolean()).isFalse();
         assertThat(answer.get("place").isNull()).isTrue();
-        assertThat(answer.get("air_mm").asDouble()).isCloseTo(-1, within(0.006));
+        assertThat(answer.get("air_mm").asDouble()).isCloseTo(-1, within(0.011));
         assertThat(answer.get("lean_deg").get("flat").isNull()).isTrue();
     }
 
