@@ -14,7 +14,8 @@ import java.util.List;
 /** How the viola's crack at the lower eye is reached: two cleats on the jaw of a short clamp. */
 final class ViolaAccess {
     private static final double CRACK_MM = 31;
-    private static final double EYE_EDGE_MM = 5.2;
+    private static final double EYE_ASIDE_MM = 1.4;
+    private static final double EYE_EDGE_MM = 4.7;
 
     private ViolaAccess() {}
 
@@ -24,7 +25,8 @@ final class ViolaAccess {
         InstrumentShape viola = InstrumentShape.viola();
         Point eye = SoundHole.lowerEye(viola);
         List<Point> hole = SoundHole.treble(viola).outline(1.5).points();
-        List<Point> crack = List.of(eye.plus(0, EYE_EDGE_MM), eye.plus(0.4, EYE_EDGE_MM + CRACK_MM));
+        List<Point> crack =
+                List.of(eye.plus(EYE_ASIDE_MM, EYE_EDGE_MM), eye.plus(EYE_ASIDE_MM + 0.4, EYE_EDGE_MM + CRACK_MM));
         stores.access()
                 .add(new AccessStudy(
                         0,
@@ -34,10 +36,10 @@ final class ViolaAccess {
                         AccessStudy.written(crack),
                         2.7,
                         38,
-                        9.5,
-                        9.5,
+                        8,
+                        8,
                         1.2,
-                        CleatShape.LOZENGE,
+                        CleatShape.SQUARE,
                         CleatGrain.DIAGONAL,
                         25,
                         6,
