@@ -48,6 +48,7 @@ import afterlength.workshop.ledger.Ledger;
 import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
+import afterlength.workshop.setup.BridgePapers;
 import afterlength.workshop.setup.BridgeSheets;
 import afterlength.workshop.setup.SetupChapter;
 import afterlength.workshop.setup.SetupPages;
@@ -122,7 +123,7 @@ final class House {
         diary = new DiaryStore(ledger);
         materials = new MaterialStore(ledger);
         setups = new SetupStore(ledger);
-        bridgeSheets = new BridgeSheets(instruments, setups, settings, "Afterlength " + Version.get());
+        bridgeSheets = new BridgeSheets(instruments, setups, measures, settings, "Afterlength " + Version.get());
         handovers = new HandoverStore(ledger);
         finalReports = new FinalReports(
                 settings,
@@ -205,6 +206,7 @@ final class House {
                         new SetupStart(setups, measures, instruments, settings),
                         bridgeSheets,
                         clock),
+                new BridgePapers(visits, bridgeSheets),
                 new HandoverPages(frames, settings, owners, instruments, visits, handovers, finalReports, clock));
         return Desk.open(port, rooms);
     }

@@ -1,6 +1,8 @@
 package afterlength.start;
 
 import afterlength.start.verbs.Verb;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
@@ -16,7 +18,8 @@ public final class Main {
     public static void main(String[] arguments) {
         EVERYTHING.setLevel(Level.WARNING);
         Console console = new Console(System.in, System.out, System.err);
-        CommandLine commandLine = new CommandLine(Verb.all(), Map.of("demo", new DemoCommand()), new OpenShop());
+        CommandLine commandLine = new CommandLine(
+                Verb.all(), Map.of("demo", new DemoCommand()), new OpenShop(), Clock.system(ZoneId.systemDefault()));
         System.exit(commandLine.run(List.of(arguments), console));
     }
 }

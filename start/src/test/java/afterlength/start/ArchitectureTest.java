@@ -37,6 +37,8 @@ class ArchitectureTest {
         table.put("craft.setup", Set.of("craft.units", "craft.geometry"));
         table.put("craft.access", Set.of("craft.units", "craft.geometry"));
         table.put("craft.wood", Set.of("craft.units"));
+        table.put("craft.varnish", Set.of("craft.units"));
+        table.put("craft.colour", Set.of("craft.geometry", "craft.units"));
         Set<String> rooms = Set.of("workshop.ledger", "workshop.paper", "workshop.desk");
         table.put("workshop.ledger", Set.of("craft"));
         table.put("workshop.paper", Set.of("craft"));

@@ -47,7 +47,8 @@ class CommandLineTest {
     @Test
     void nothingTypedOpensTheShopAndACommandGetsTheRest() {
         Command shop = new Remembering("shop");
-        CommandLine commandLine = new CommandLine(Verb.all(), Map.of("demo", new Remembering("demo")), shop);
+        CommandLine commandLine =
+                new CommandLine(Verb.all(), Map.of("demo", new Remembering("demo")), shop, Typed.MARCH);
         assertThat(Typed.at(commandLine, new byte[0]).out()).isEqualTo("shop []");
         assertThat(Typed.at(commandLine, new byte[0], "--port", "8080").out()).isEqualTo("shop [--port, 8080]");
         assertThat(Typed.at(commandLine, new byte[0], "demo", "here").out()).isEqualTo("demo [here]");
@@ -95,7 +96,8 @@ class CommandLineTest {
 
     @Test
     void ourOwnFaultLeavesStandardOutputEmpty() {
-        CommandLine commandLine = new CommandLine(List.of(new Broken()), Map.of(), new Remembering("shop"));
+        CommandLine commandLine =
+                new CommandLine(List.of(new Broken()), Map.of(), new Remembering("shop"), Typed.MARCH);
         Typed typed = Typed.at(commandLine, "{}".getBytes(StandardCharsets.UTF_8), "broken");
         assertThat(typed.exit()).isEqualTo(1);
         assertThat(typed.out()).isEmpty();

@@ -25,6 +25,11 @@ public final class AnswerDocument {
         return this;
     }
 
+    public AnswerDocument putNumbers(String key, List<Double> numbers) {
+        fields.put(key, numbers.stream().map(Figure::rounded).toList());
+        return this;
+    }
+
     public AnswerDocument put(String key, String text) {
         fields.put(key, text);
         return this;

@@ -49,7 +49,7 @@ class PassageVerbTest {
                         new PassageVerb(),
                         "{\"outline_mm\":[[0,0],[1],[2,\"x\"]],\"section_mm\":{\"width\":12},\"plate_mm\":-1}"))
                 .containsExactly(
-                        "outline_mm/1 is a list; a list of 2 to 2 is wanted, this one has 1.",
+                        "outline_mm/1 is a list; a list of 2 is wanted, this one has 1.",
                         "outline_mm/2/1 is the text \"x\"; a number is wanted, such as 12.5, without quotation marks and"
                                 + " without unit.",
                         "section_mm/thickness is missing. Add the key \"thickness\" and its value.",

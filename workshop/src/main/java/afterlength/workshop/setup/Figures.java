@@ -21,11 +21,15 @@ final class Figures {
         return signed(String.format(Locale.ROOT, "%.2f", value_mm));
     }
 
+    static String whole(double value_mm) {
+        return signed(String.format(Locale.ROOT, "%.0f", value_mm));
+    }
+
     static String mm(Length length) {
         return tenths(length) + " mm";
     }
 
     private static String signed(String figure) {
-        return figure.equals("-0.0") ? "0.0" : figure.replace('-', '−');
+        return figure.matches("-0(\\.0+)?") ? figure.substring(1) : figure.replace('-', '−');
     }
 }

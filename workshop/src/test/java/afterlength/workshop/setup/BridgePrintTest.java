@@ -28,6 +28,7 @@ class BridgePrintTest {
                         "3 March 2026",
                         "Afterlength 0.1.0",
                         size,
+                        false,
                         Length.ofMm(41)));
     }
 
