@@ -2,9 +2,14 @@ package afterlength.start;
 
 import afterlength.start.demo.DemoClock;
 import afterlength.start.demo.DemoStores;
+import afterlength.workshop.agreement.AccessPages;
+import afterlength.workshop.agreement.AccessStore;
 import afterlength.workshop.agreement.AgreementChapter;
 import afterlength.workshop.agreement.AgreementPages;
 import afterlength.workshop.agreement.AgreementStore;
+import afterlength.workshop.agreement.ClampPages;
+import afterlength.workshop.agreement.ClampStore;
+import afterlength.workshop.agreement.CleatSheets;
 import afterlength.workshop.agreement.FindingLines;
 import afterlength.workshop.agreement.Proposals;
 import afterlength.workshop.agreement.TreatmentPages;
@@ -73,6 +78,9 @@ final class House {
     final FindingLines findingLines;
     final TreatmentStore treatments;
     final AgreementStore agreements;
+    final AccessStore accessStudies;
+    final ClampStore clamps;
+    final CleatSheets cleatSheets;
     final Proposals proposals;
     final StepStore steps;
     final DiaryStore diary;
@@ -122,6 +130,9 @@ final class House {
         findingLines = new FindingLines(findings);
         treatments = new TreatmentStore(ledger);
         agreements = new AgreementStore(ledger, settings, clock, List.of(new AgreedSteps()));
+        accessStudies = new AccessStore(ledger);
+        clamps = new ClampStore(ledger);
+        cleatSheets = new CleatSheets(settings, "Afterlength " + Version.get());
         proposals = new Proposals(settings, owners, instruments, visits, findingLines, treatments, agreements);
         steps = new StepStore(ledger);
         diary = new DiaryStore(ledger);
@@ -159,6 +170,8 @@ final class House {
                 measures,
                 treatments,
                 agreements,
+                accessStudies,
+                clamps,
                 steps,
                 diary,
                 materials,
@@ -189,6 +202,18 @@ final class House {
                 new ReportPages(home, settings, conditionReports),
                 new TreatmentPages(frames, settings, visits, findingLines, treatments),
                 new AgreementPages(frames, proposals, treatments, agreements, clock),
+                new ClampPages(frames, clamps),
+                new AccessPages(
+                        frames,
+                        settings,
+                        visits,
+                        instruments,
+                        findingLines,
+                        treatments,
+                        accessStudies,
+                        clamps,
+                        cleatSheets,
+                        clock),
                 new WorkRoom(frames, ledger, settings, instruments, visits, List.of(new PotTimers(glue)), clock),
                 new ClimatePages(frames, settings, climate, loggerFiles, clock),
                 new GluePages(frames, settings, visits, instruments, climate, glue, clock),

@@ -35,6 +35,7 @@ class ArchitectureTest {
         table.put("craft.estimate", Set.of());
         table.put("craft.geometry", Set.of("craft.units"));
         table.put("craft.setup", Set.of("craft.units", "craft.geometry"));
+        table.put("craft.access", Set.of("craft.units", "craft.geometry"));
         table.put("craft.wood", Set.of("craft.units"));
         table.put("craft.air", Set.of("craft.units", "craft.wood"));
         table.put("craft.glue", Set.of("craft.units", "craft.wood"));

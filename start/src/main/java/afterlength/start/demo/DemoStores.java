@@ -1,6 +1,8 @@
 package afterlength.start.demo;
 
+import afterlength.workshop.agreement.AccessStore;
 import afterlength.workshop.agreement.AgreementStore;
+import afterlength.workshop.agreement.ClampStore;
 import afterlength.workshop.agreement.TreatmentStore;
 import afterlength.workshop.climate.ClimateStore;
 import afterlength.workshop.examination.FindingStore;
@@ -26,6 +28,8 @@ public record DemoStores(
         MeasureStore measures,
         TreatmentStore treatments,
         AgreementStore agreements,
+        AccessStore access,
+        ClampStore clamps,
         StepStore steps,
         DiaryStore diary,
         MaterialStore materials,

@@ -192,6 +192,7 @@ final class ViolaCase {
     }
 
     private void propose(DemoVisit story, List<Long> findings) {
+        ViolaAccess.keep(stores, findings.get(1), story.hand());
         story.offer("seam", List.of(findings.get(0)));
         story.offer("crack-outside", List.of(findings.get(1)));
         story.offer("studs-through-sound-hole", List.of(findings.get(1)));

@@ -46,6 +46,27 @@ public final class AnswerDocument {
         return this;
     }
 
+    public AnswerDocument put(String key, boolean value) {
+        fields.put(key, value);
+        return this;
+    }
+
+    /** The object, or null where there is none. */
+    public AnswerDocument putObject(String key, Optional<AnswerDocument> object) {
+        fields.put(key, object.map(present -> present.fields).orElse(null));
+        return this;
+    }
+
+    /** A table without names, row by row. */
+    public AnswerDocument putRows(String key, List<List<Double>> rows) {
+        fields.put(
+                key,
+                rows.stream()
+                        .map(row -> row.stream().map(Figure::rounded).toList())
+                        .toList());
+        return this;
+    }
+
     public AnswerDocument putTexts(String key, List<String> texts) {
         fields.put(key, texts);
         return this;

@@ -37,6 +37,7 @@ public interface Verb {
                 new BridgeVerb(),
                 new BowingVerb(),
                 new StringsVerb(),
+                new PassageVerb(),
                 new MoistureVerb(),
                 new GluingVerb(),
                 new VarnishVerb(),

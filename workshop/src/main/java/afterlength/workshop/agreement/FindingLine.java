@@ -37,6 +37,10 @@ public record FindingLine(
         return kind + (named ? "" : ", " + part) + (place.isEmpty() ? "" : ", " + place) + size();
     }
 
+    boolean isCrack() {
+        return kind.toLowerCase(Locale.ROOT).contains("crack");
+    }
+
     /** What it means for playing, empty when it does not hinder and does not get worse. */
     public String consequence() {
         String hinders = hindersPlaying ? "hinders playing" : "";

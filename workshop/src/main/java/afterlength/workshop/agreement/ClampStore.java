@@ -1,0 +1,45 @@
+package afterlength.workshop.agreement;
+
+import afterlength.workshop.ledger.Ledger;
+import java.util.List;
+import java.util.Optional;
+
+/** Keeps the clamps on the shelf; one that was put away is still known to the studies that used it. */
+public final class ClampStore {
+    private final Ledger ledger;
+
+    public ClampStore(Ledger ledger) {
+        this.ledger = ledger;
+    }
+
+    public List<ShopClamp> list() {
+        return ledger.read(
+                handle -> handle.createQuery("SELECT * FROM clamp WHERE put_away = 0 ORDER BY throat_mm, name, id")
+                        .mapTo(ShopClamp.class)
+                        .list());
+    }
+
+    public Optional<ShopClamp> find(long id) {
+        return ledger.read(handle -> handle.createQuery("SELECT * FROM clamp WHERE id = :id")
+                .bind("id", id)
+                .mapTo(ShopClamp.class)
+                .findOne());
+    }
+
+    public long add(ShopClamp clamp) {
+        return ledger.write(handle -> handle.createUpdate("""
+                        INSERT INTO clamp (name, throat_mm, jaw_length_mm, jaw_width_mm, jaw_height_mm, arm_mm, arm_width_mm)
+                        VALUES (:name, :throatMm, :jawLengthMm, :jawWidthMm, :jawHeightMm, :armMm, :armWidthMm)
+                        """)
+                .bindMethods(clamp)
+                .executeAndReturnGeneratedKeys("id")
+                .mapTo(Long.class)
+                .one());
+    }
+
+    public void putAway(long id) {
+        ledger.change(handle -> handle.createUpdate("UPDATE clamp SET put_away = 1 WHERE id = :id")
+                .bind("id", id)
+                .execute());
+    }
+}
