@@ -54,6 +54,17 @@ import afterlength.workshop.ledger.Ledger;
 import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
+import afterlength.workshop.retouch.CaseDesk;
+import afterlength.workshop.retouch.CoatStore;
+import afterlength.workshop.retouch.PalettePages;
+import afterlength.workshop.retouch.PaletteStore;
+import afterlength.workshop.retouch.RetouchChapter;
+import afterlength.workshop.retouch.RetouchPages;
+import afterlength.workshop.retouch.RetouchStore;
+import afterlength.workshop.retouch.VarnishPages;
+import afterlength.workshop.retouch.VarnishStore;
+import afterlength.workshop.retouch.WornAreaPages;
+import afterlength.workshop.retouch.WornAreaStore;
 import afterlength.workshop.setup.BridgePapers;
 import afterlength.workshop.setup.BridgeSheets;
 import afterlength.workshop.setup.SetupChapter;
@@ -99,6 +110,10 @@ final class House {
     final ConditionReports conditionReports;
     final SetupStore setups;
     final BridgeSheets bridgeSheets;
+    final PaletteStore palette;
+    final RetouchStore retouches;
+    final CoatStore coats;
+    final VarnishStore varnishes;
     final HandoverStore handovers;
     final FinalReports finalReports;
     private final Ledger ledger;
@@ -139,6 +154,10 @@ final class House {
         materials = new MaterialStore(ledger);
         setups = new SetupStore(ledger);
         bridgeSheets = new BridgeSheets(instruments, setups, measures, settings, "Afterlength " + Version.get());
+        palette = new PaletteStore(ledger);
+        retouches = new RetouchStore(ledger);
+        coats = new CoatStore(ledger);
+        varnishes = new VarnishStore(ledger);
         handovers = new HandoverStore(ledger);
         finalReports = new FinalReports(
                 settings,
@@ -179,6 +198,9 @@ final class House {
                 loggerFiles,
                 glue,
                 setups,
+                palette,
+                retouches,
+                varnishes,
                 handovers);
     }
 
@@ -190,6 +212,7 @@ final class House {
                 new AgreementChapter(proposals),
                 new WorkChapter(steps, diary, clock),
                 new SetupChapter(setups),
+                new RetouchChapter(new CaseDesk(retouches, palette, coats)),
                 new HandoverChapter(handovers));
         List<Room> rooms = List.of(
                 new InstrumentPages(frames, owners, instruments, visits, chapters),
@@ -227,6 +250,11 @@ final class House {
                         bridgeSheets,
                         clock),
                 new BridgePapers(visits, bridgeSheets),
+                new VarnishPages(frames, settings, varnishes, clock),
+                new WornAreaPages(
+                        frames, settings, instruments, visits, findings, varnishes, new WornAreaStore(ledger), clock),
+                new PalettePages(frames, settings, palette, clock),
+                new RetouchPages(frames, settings, instruments, visits, findings, palette, retouches, coats, clock),
                 new HandoverPages(frames, settings, owners, instruments, visits, handovers, finalReports, clock));
         return Desk.open(port, rooms);
     }

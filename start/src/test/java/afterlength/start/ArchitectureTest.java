@@ -51,7 +51,7 @@ class ArchitectureTest {
         table.put("workshop.ledger", Set.of("craft"));
         table.put("workshop.paper", Set.of("craft"));
         table.put("workshop.desk", Set.of("craft", "workshop.ledger"));
-        List<String> stages = List.of("instrument", "examination", "agreement", "work", "setup", "handover");
+        List<String> stages = List.of("instrument", "examination", "agreement", "work", "setup", "retouch", "handover");
         Set<String> before = new TreeSet<>(rooms);
         before.add("craft");
         before.add("sight");

@@ -1,5 +1,6 @@
 package afterlength.craft.colour;
 
+import java.util.Collection;
 import java.util.List;
 
 /**
@@ -21,10 +22,15 @@ public record RecipeQuestion(
 
     /** The same loss after a coat, with the colorants of one recipe: the question whose answer is the next coat. */
     public RecipeQuestion after(Spectrum measured, Recipe recipe) {
+        return after(
+                measured, recipe.amounts().stream().map(Recipe.Amount::colorant).toList(), limits);
+    }
+
+    /** The same with the colorants named, and what the film may still grow by. */
+    public RecipeQuestion after(Spectrum measured, Collection<String> colorants, RecipeLimits left) {
         List<Colorant> used = palette.stream()
-                .filter(colorant -> recipe.amounts().stream()
-                        .anyMatch(amount -> amount.colorant().equals(colorant.name())))
+                .filter(colorant -> colorants.contains(colorant.name()))
                 .toList();
-        return new RecipeQuestion(measured, target, used, limits, surface);
+        return new RecipeQuestion(measured, target, used, left, surface);
     }
 }

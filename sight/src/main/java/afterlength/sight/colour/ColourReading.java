@@ -1,5 +1,6 @@
 package afterlength.sight.colour;
 
+import afterlength.craft.colour.ColourClass;
 import afterlength.craft.colour.Lab;
 import afterlength.craft.colour.Srgb;
 import afterlength.craft.colour.Xyz;
@@ -33,8 +34,9 @@ public record ColourReading(Lab colour, ColourClass colourClass, double usualErr
             throw new IllegalArgumentException("the place " + middle + " lies outside the picture");
         }
         Lab colour = Lab.of(new Xyz(sum[0] / count, sum[1] / count, sum[2] / count), Xyz.SRGB_WHITE);
-        ColourClass uncalibrated = ColourClass.UNCALIBRATED;
-        return new ColourReading(colour, uncalibrated, uncalibrated.usualError_dE00(light.isWarm()));
+        ColourClass taken = ColourClass.UNCALIBRATED;
+        return new ColourReading(
+                colour, taken, light.isWarm() ? taken.underLamp().orElseThrow() : taken.typical());
     }
 
     private static void add(double[] sum, int rgb) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import afterlength.craft.colour.ColourClass;
 import afterlength.sight.camera.Pixel;
 import afterlength.sight.card.Card;
 import afterlength.sight.measure.MeasuredPhoto;
@@ -90,12 +91,5 @@ class PaperLightTest {
         assertThat(reading.usualError_dE00()).isEqualTo(4.8);
         assertThatThrownBy(() -> ColourReading.of(red, new Pixel(90, 4), 2, new PaperLight(1, 0, false)))
                 .hasMessage("the place Pixel[x=90.0, y=4.0] lies outside the picture");
-    }
-
-    @Test
-    void everyClassIsWorseUnderAWarmLamp() {
-        assertThat(ColourClass.values())
-                .allSatisfy(one -> assertThat(one.usualError_dE00(true)).isGreaterThan(one.usualError_dE00(false)));
-        assertThat(ColourClass.UNCALIBRATED.words()).isEqualTo("uncalibrated");
     }
 }

@@ -13,6 +13,9 @@ import afterlength.workshop.handover.HandoverStore;
 import afterlength.workshop.instrument.VisitStore;
 import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
+import afterlength.workshop.retouch.PaletteStore;
+import afterlength.workshop.retouch.RetouchStore;
+import afterlength.workshop.retouch.VarnishStore;
 import afterlength.workshop.setup.SetupStore;
 import afterlength.workshop.work.DiaryStore;
 import afterlength.workshop.work.MaterialStore;
@@ -37,4 +40,7 @@ public record DemoStores(
         Photographs loggerFiles,
         GlueStore glue,
         SetupStore setups,
+        PaletteStore palette,
+        RetouchStore retouches,
+        VarnishStore varnishes,
         HandoverStore handovers) {}

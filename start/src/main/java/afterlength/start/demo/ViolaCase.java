@@ -51,6 +51,7 @@ final class ViolaCase {
         LocalDate ready = work(visit, received.plusDays(10));
         stores.clock().set(ready, 11, 0);
         ViolaSetUp.keep(stores, story);
+        ViolaRetouch.lay(stores, visit, findings.get(1), HAND);
         goHome(story, visit, ready);
         return stores.visits().get(visit.id());
     }

@@ -1,5 +1,6 @@
 package afterlength.workshop.ledger;
 
+import afterlength.craft.colour.Spectrum;
 import afterlength.craft.units.Money;
 import java.sql.Types;
 import java.time.Instant;
@@ -12,7 +13,7 @@ import org.jdbi.v3.core.config.ConfigRegistry;
 import org.jdbi.v3.core.mapper.RowMapperFactory;
 import org.jdbi.v3.core.mapper.reflect.ConstructorMapper;
 
-/** How our value types stand in columns: times and dates as ISO 8601 text, money as whole minor units. */
+/** How our value types stand in columns: times and dates as ISO 8601 text, money as whole minor units, spectra as text. */
 final class ColumnKinds {
     /** Every record is read through its constructor, column by name. */
     private static final RowMapperFactory RECORDS = (type, config) -> type instanceof Class<?> kind && kind.isRecord()
@@ -35,9 +36,14 @@ final class ColumnKinds {
             long minor = row.getLong(column);
             return row.wasNull() ? null : new Money(minor);
         });
+        jdbi.registerColumnMapper(Spectrum.class, (row, column, context) -> {
+            String text = row.getString(column);
+            return text == null ? null : SpectrumText.read(text);
+        });
         jdbi.registerArgument(new InstantArgument());
         jdbi.registerArgument(new DateArgument());
         jdbi.registerArgument(new MoneyArgument());
+        jdbi.registerArgument(new SpectrumArgument());
     }
 
     private static final class InstantArgument extends AbstractArgumentFactory<Instant> {
@@ -70,6 +76,17 @@ final class ColumnKinds {
         @Override
         protected Argument build(Money value, ConfigRegistry config) {
             return (position, statement, context) -> statement.setLong(position, value.minor());
+        }
+    }
+
+    private static final class SpectrumArgument extends AbstractArgumentFactory<Spectrum> {
+        SpectrumArgument() {
+            super(Types.VARCHAR);
+        }
+
+        @Override
+        protected Argument build(Spectrum value, ConfigRegistry config) {
+            return (position, statement, context) -> statement.setString(position, SpectrumText.write(value));
         }
     }
 }

@@ -127,7 +127,7 @@ final class PaperPage {
             parser.setErrorHandler(new Strict());
             return parser;
         } catch (ParserConfigurationException broken) {
-            throw new IllegalStateException("this Java has no XML parser that can be made safe", broken);
+            throw new IllegalStateException("this Java has no XML parser that can be kept from outside files", broken);
         }
     }
 

@@ -59,6 +59,11 @@ public final class DiaryStore {
         return ledger.write(handle -> add(handle, writing, null, false, now));
     }
 
+    /** Within a change of another stage, so that its own rows and the diary's stand or fall together. */
+    public static DiaryEntry write(Handle handle, Writing writing, Instant now) {
+        return add(handle, writing, null, false, now);
+    }
+
     /** Answers nothing, and writes nothing, when the entry has been replaced meanwhile. */
     public Optional<DiaryEntry> correct(long id, Writing writing, Instant now) {
         return ledger.write(handle -> replace(handle, id, writing, false, now));

@@ -43,6 +43,22 @@ class HistoryStoreTest {
                     + " VALUES (1, 1, 'AFTER', 370, 300, 42, 17, 37, 0.5, 0.4, 6, 4.5, 'SQUARE', 32, 0.33, 42, '2026-11-03T10:00:00Z', 'h')",
             "INSERT INTO setup_string (setup_id, position, name, diameter_mm) VALUES (1, 0, 'C', 1.2)",
             "INSERT INTO setup_reading VALUES (1, 'A4', 442)",
+            "INSERT INTO palette_colour (id, name, medium, reversible_with, colour_class, spectral, absorption, scatter,"
+                    + " largest_difference, written_at, hand) VALUES (1, 'n', '', '', 'INSTRUMENT', 1, '', '', 0, '2026-11-03T10:00:00Z', 'h')",
+            "INSERT INTO palette_film VALUES (1, 0, 1, '', '', 0)",
+            "INSERT INTO retouch (id, visit_id, place, ground_class, ground_spectral, ground, target_class, target_spectral, target,"
+                    + " colorants, film_coats, written_at, hand)"
+                    + " VALUES (1, 1, 'p', 'INSTRUMENT', 1, '', 'INSTRUMENT', 1, '', 3, 3, '2026-11-03T10:00:00Z', 'h')",
+            "INSERT INTO retouch_colour VALUES (1, 1)",
+            "INSERT INTO retouch_coat VALUES (1, 1, 1, '', '', '2026-11-03T10:00:00Z', 'h')",
+            "INSERT INTO retouch_coat_part VALUES (1, 1, 0.5)",
+            "INSERT INTO retouch_reading VALUES (1, 1, 'INSTRUMENT', 1, '', '2026-11-03T10:00:00Z', 'h')",
+            "INSERT INTO varnish (id, name, remark, written_at, hand) VALUES (1, 'n', '', '2026-11-03T10:00:00Z', 'h')",
+            "INSERT INTO varnish_part VALUES (1, 0, 'oil', 10, 930, 'OIL')",
+            "INSERT INTO varnish_coat (id, varnish_id, laid_on, touch_dry_h, temperature_c, humidity_pct, remark, written_at, hand)"
+                    + " VALUES (1, 1, '2026-11-03', 5, 20, 50, '', '2026-11-03T10:00:00Z', 'h')",
+            "INSERT INTO varnish_area (id, visit_id, finding_id, varnish_id, area_cm2, plus_minus_cm2, dry_um, wet_coat_um, written_at,"
+                    + " hand) VALUES (1, 1, 1, 1, 5, 1, 30, 40, '2026-11-03T10:00:00Z', 'h')",
             "INSERT INTO handover (id, visit_id, handed_over_on, received_by, left_as_it_was, care, returned_parts, written_at, hand)"
                     + " VALUES (1, 1, '2026-11-03', 'n', '', '', '', '2026-11-03T10:00:00Z', 'h')");
 
@@ -70,6 +86,15 @@ class HistoryStoreTest {
                 "setup",
                 "setup_string",
                 "setup_reading",
+                "palette_film",
+                "retouch",
+                "retouch_colour",
+                "retouch_coat",
+                "retouch_coat_part",
+                "retouch_reading",
+                "varnish_part",
+                "varnish_coat",
+                "varnish_area",
                 "handover"
             })
     void aRowOfHistoryCanNeitherBeChangedNorRemoved(String table) {
