@@ -59,15 +59,20 @@ public final class CommandLine {
     private int named(String name, List<String> rest, Console console) {
         Optional<Verb> verb =
                 verbs.stream().filter(known -> known.name().equals(name)).findFirst();
-        if (verb.isPresent()) {
+        Command command = commands.get(name);
+        boolean asksCommand = command != null && rest.stream().anyMatch(CommandLine::isOptionOfCommand);
+        if (verb.isPresent() && !asksCommand) {
             return VerbRunner.run(verb.get(), rest, console);
         }
-        Command command = commands.get(name);
         if (command != null) {
             return command.run(rest, console);
         }
         console.answer(unknown(name).json());
         return Exit.REFUSED;
+    }
+
+    private static boolean isOptionOfCommand(String argument) {
+        return argument.startsWith("--") && !argument.equals("--help");
     }
 
     private Reply unknown(String name) {

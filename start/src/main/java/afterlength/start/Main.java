@@ -16,7 +16,8 @@ public final class Main {
     public static void main(String[] arguments) {
         EVERYTHING.setLevel(Level.WARNING);
         Console console = new Console(System.in, System.out, System.err);
-        CommandLine commandLine = new CommandLine(Verb.all(), Map.of("demo", new DemoCommand()), new OpenShop());
+        CommandLine commandLine = new CommandLine(
+                Verb.all(), Map.of("demo", new DemoCommand(), "plan", new PlanCommand()), new OpenShop());
         System.exit(commandLine.run(List.of(arguments), console));
     }
 }

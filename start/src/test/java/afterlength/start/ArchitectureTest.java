@@ -55,7 +55,7 @@ class ArchitectureTest {
         table.put("start.demo", Set.of("craft", "workshop"));
         table.put("start.document", Set.of("craft"));
         table.put("start.verbs", Set.of("craft", "planner", "start.document", "workshop"));
-        table.put("start", Set.of("craft", "workshop", "start.demo", "start.document", "start.verbs"));
+        table.put("start", Set.of("craft", "planner", "workshop", "start.demo", "start.document", "start.verbs"));
         return table;
     }
 

@@ -135,7 +135,10 @@ final class WorkshopNetwork {
         }
         if (step.samePersonAs() >= 0) {
             // The first of them decides who does it, so it must be laid out first.
-            draft.arc(step.samePersonAs(), step.id(), workshop.steps().get(step.samePersonAs()).hands());
+            draft.arc(
+                    step.samePersonAs(),
+                    step.id(),
+                    workshop.steps().get(step.samePersonAs()).hands());
         }
         if (step.maxLagFrom() >= 0) {
             draft.arc(step.id(), step.maxLagFrom(), -step.maxLag());

@@ -57,6 +57,21 @@ public final class DocumentValue {
         return number;
     }
 
+    /** A whole number, or the low end of the range when there is none in it. */
+    public int asWhole(int low, int high, String unit) {
+        double number = asNumber(Range.between(low, high, unit));
+        if (!Double.isNaN(number) && number != Math.rint(number)) {
+            refuse("give a whole number.");
+        }
+        return Double.isNaN(number) ? low : (int) number;
+    }
+
+    public boolean asTruth() {
+        return value instanceof Boolean truth
+                ? truth
+                : wrong("true or false is wanted, without quotation marks", false);
+    }
+
     /** A short text that says something. */
     public String asText() {
         if (!(value instanceof String text)) {

@@ -22,6 +22,6 @@ public interface Verb {
 
     /** All verbs, in the order the help lists them. */
     static List<Verb> all() {
-        return List.of(new BridgeVerb(), new BowingVerb(), new StringsVerb(), new MoistureVerb());
+        return List.of(new BridgeVerb(), new BowingVerb(), new StringsVerb(), new MoistureVerb(), new PlanVerb());
     }
 }
