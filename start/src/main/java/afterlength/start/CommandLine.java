@@ -3,6 +3,7 @@ package afterlength.start;
 import afterlength.craft.units.Problem;
 import afterlength.start.document.Reply;
 import afterlength.start.verbs.Verb;
+import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,15 +19,18 @@ public final class CommandLine {
     private final List<Verb> verbs;
     private final Map<String, Command> commands;
     private final Command shop;
+    private final Clock clock;
 
     /**
      * @param commands other commands by name, listed in this order
      * @param shop what happens when nothing is typed, or options only
+     * @param clock the day that stands on a sheet
      */
-    public CommandLine(List<Verb> verbs, Map<String, Command> commands, Command shop) {
+    public CommandLine(List<Verb> verbs, Map<String, Command> commands, Command shop, Clock clock) {
         this.verbs = List.copyOf(verbs);
         this.commands = new LinkedHashMap<>(commands);
         this.shop = shop;
+        this.clock = clock;
     }
 
     /** Runs to the end and returns the exit code; a fault of ours is reported on standard error in one line. */
@@ -59,10 +63,13 @@ public final class CommandLine {
     private int named(String name, List<String> rest, Console console) {
         Optional<Verb> verb =
                 verbs.stream().filter(known -> known.name().equals(name)).findFirst();
+        if (LoggerRunner.isAsked(name, rest)) {
+            return LoggerRunner.run(rest, console);
+        }
         Command command = commands.get(name);
         boolean asksCommand = command != null && rest.stream().anyMatch(CommandLine::isOptionOfCommand);
         if (verb.isPresent() && !asksCommand) {
-            return VerbRunner.run(verb.get(), rest, console);
+            return VerbRunner.run(verb.get(), rest, console, clock);
         }
         if (command != null) {
             return command.run(rest, console);

@@ -11,10 +11,13 @@ final class Help {
 
     /** The help of one verb. The example is the only thing in braces, so that it can be cut out and pasted back. */
     static String of(Verb verb) {
-        return "./afterlength " + verb.name() + " [FILE]\n\n" + capitalised(verb.summary()) + ".\n"
+        return "./afterlength " + verb.name() + " [FILE]"
+                + (verb.draws() ? " [--pdf FILE] [--svg FILE] [--paper A4|Letter]" : "") + "\n\n"
+                + capitalised(verb.summary()) + ".\n"
                 + "Reads one JSON document from FILE, or from standard input when no FILE is named, and writes one to standard"
                 + " output.\n\nAn example, answered just as it stands:\n\n"
-                + verb.example() + "\nKeys\n\n" + verb.keys();
+                + verb.example() + "\nKeys\n\n" + verb.keys()
+                + (verb.draws() ? "\nOptions\n\n" + SheetWishes.OPTIONS : "");
     }
 
     static String of(List<Verb> verbs, Map<String, Command> commands, Command alone, String version) {

@@ -9,10 +9,13 @@ import afterlength.workshop.agreement.FindingLines;
 import afterlength.workshop.agreement.Proposals;
 import afterlength.workshop.agreement.TreatmentPages;
 import afterlength.workshop.agreement.TreatmentStore;
+import afterlength.workshop.climate.ClimatePages;
+import afterlength.workshop.climate.ClimateStore;
 import afterlength.workshop.desk.Desk;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.Room;
 import afterlength.workshop.desk.SourcesPages;
+import afterlength.workshop.examination.Air;
 import afterlength.workshop.examination.ConditionReports;
 import afterlength.workshop.examination.ExaminationChapter;
 import afterlength.workshop.examination.FindingPages;
@@ -29,6 +32,9 @@ import afterlength.workshop.examination.SittingPages;
 import afterlength.workshop.examination.SittingStore;
 import afterlength.workshop.examination.SmallPictures;
 import afterlength.workshop.examination.VisitHome;
+import afterlength.workshop.glue.GluePages;
+import afterlength.workshop.glue.GlueStore;
+import afterlength.workshop.glue.PotTimers;
 import afterlength.workshop.handover.FinalReports;
 import afterlength.workshop.handover.HandoverChapter;
 import afterlength.workshop.handover.HandoverPages;
@@ -43,6 +49,7 @@ import afterlength.workshop.ledger.Ledger;
 import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
+import afterlength.workshop.setup.BridgePapers;
 import afterlength.workshop.setup.BridgeSheets;
 import afterlength.workshop.setup.SetupChapter;
 import afterlength.workshop.setup.SetupPages;
@@ -78,6 +85,9 @@ final class House {
     final SittingStore sittings;
     final MeasureStore measures;
     final RoomAir roomAir;
+    final ClimateStore climate;
+    final Photographs loggerFiles;
+    final GlueStore glue;
     final ConditionReports conditionReports;
     final SetupStore setups;
     final BridgeSheets bridgeSheets;
@@ -100,7 +110,13 @@ final class House {
         findings = new FindingStore(ledger);
         sittings = new SittingStore(ledger);
         measures = new MeasureStore(ledger);
-        roomAir = new RoomAir(ledger);
+        climate = new ClimateStore(ledger);
+        loggerFiles = Photographs.ofLoggers(folder);
+        glue = new GlueStore(ledger);
+        roomAir = new RoomAir(
+                ledger,
+                moment ->
+                        climate.findNear(moment).map(logged -> new Air(logged.temperature_C(), logged.humidity_pct())));
         conditionReports = new ConditionReports(
                 owners, instruments, photographs, findings, sittings, measures, smallPictures, clock);
         findingLines = new FindingLines(findings);
@@ -111,7 +127,7 @@ final class House {
         diary = new DiaryStore(ledger);
         materials = new MaterialStore(ledger);
         setups = new SetupStore(ledger);
-        bridgeSheets = new BridgeSheets(instruments, setups, settings, "Afterlength " + Version.get());
+        bridgeSheets = new BridgeSheets(instruments, setups, measures, settings, "Afterlength " + Version.get());
         handovers = new HandoverStore(ledger);
         finalReports = new FinalReports(
                 settings,
@@ -146,6 +162,9 @@ final class House {
                 steps,
                 diary,
                 materials,
+                climate,
+                loggerFiles,
+                glue,
                 setups,
                 handovers);
     }
@@ -170,7 +189,9 @@ final class House {
                 new ReportPages(home, settings, conditionReports),
                 new TreatmentPages(frames, settings, visits, findingLines, treatments),
                 new AgreementPages(frames, proposals, treatments, agreements, clock),
-                new WorkRoom(frames, ledger, settings, instruments, visits, clock),
+                new WorkRoom(frames, ledger, settings, instruments, visits, List.of(new PotTimers(glue)), clock),
+                new ClimatePages(frames, settings, climate, loggerFiles, clock),
+                new GluePages(frames, settings, visits, instruments, climate, glue, clock),
                 new SourcesPages(frames),
                 new SetupPages(
                         frames,
@@ -180,6 +201,7 @@ final class House {
                         new SetupStart(setups, measures, instruments, settings),
                         bridgeSheets,
                         clock),
+                new BridgePapers(visits, bridgeSheets),
                 new HandoverPages(frames, settings, owners, instruments, visits, handovers, finalReports, clock));
         return Desk.open(port, rooms);
     }

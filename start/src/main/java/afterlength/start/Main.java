@@ -1,6 +1,9 @@
 package afterlength.start;
 
 import afterlength.start.verbs.Verb;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
@@ -16,8 +19,13 @@ public final class Main {
     public static void main(String[] arguments) {
         EVERYTHING.setLevel(Level.WARNING);
         Console console = new Console(System.in, System.out, System.err);
-        CommandLine commandLine = new CommandLine(
-                Verb.all(), Map.of("demo", new DemoCommand(), "plan", new PlanCommand()), new OpenShop());
+        Map<String, Command> commands = new LinkedHashMap<>();
+        commands.put(MeasureCommand.NAME, new MeasureCommand());
+        commands.put(CardCommand.NAME, new CardCommand());
+        commands.put(PlanCommand.NAME, new PlanCommand());
+        commands.put("demo", new DemoCommand());
+        CommandLine commandLine =
+                new CommandLine(Verb.all(), commands, new OpenShop(), Clock.system(ZoneId.systemDefault()));
         System.exit(commandLine.run(List.of(arguments), console));
     }
 }

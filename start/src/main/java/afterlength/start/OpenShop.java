@@ -3,6 +3,7 @@ package afterlength.start;
 import afterlength.start.document.Reply;
 import afterlength.workshop.ledger.ShopFolder;
 import afterlength.workshop.ledger.ShopUnusable;
+import afterlength.workshop.setup.BenchWarmUp;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
@@ -36,6 +37,7 @@ final class OpenShop implements Command {
     static int open(Path folder, int port, boolean browser, Console console) {
         try {
             House house = House.of(ShopFolder.open(folder), Clock.system(ZoneId.systemDefault()));
+            BenchWarmUp.begin();
             return new OpenDoor(house.openDesk(port), browser, console).standOpen();
         } catch (ShopUnusable unusable) {
             console.say("afterlength: " + unusable.getMessage());

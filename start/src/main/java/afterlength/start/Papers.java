@@ -24,6 +24,8 @@ final class Papers {
         papers.put("condition-report.pdf", house.conditionReports.pdf(visit, house.settings.get()));
         papers.put("proposal.pdf", house.proposals.pdf(visit.id(), LocalDate.now(house.clock)));
         papers.put("bridge-sheet.pdf", house.bridgeSheets.get(visit, SetupMoment.AFTER));
+        papers.put("crown-templates.pdf", house.bridgeSheets.crown(visit, SetupMoment.AFTER));
+        papers.put("setup-card.pdf", house.bridgeSheets.card(visit, SetupMoment.AFTER));
         papers.put("final-report.pdf", house.finalReports.pdf(visit));
         return new Papers(papers);
     }

@@ -22,6 +22,8 @@ import java.util.Set;
 
 /** The verb {@code plan} with options: how long, from which plan on, judging a plan, planning a project of the open benchmarks. */
 final class PlanCommand implements Command {
+    static final String NAME = "plan";
+
     private static final double SECONDS = 2;
     private static final double MOST_SECONDS = 600;
     private static final double MOST_STABILITY = 1000;

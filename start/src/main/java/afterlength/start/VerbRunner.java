@@ -4,22 +4,24 @@ import afterlength.craft.units.Problem;
 import afterlength.start.document.DocumentReader;
 import afterlength.start.document.Reply;
 import afterlength.start.verbs.Verb;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 
-/** Runs one verb: its help, or one document from a file or standard input and the reply to standard output. */
+/** Runs one verb: its help, or one document from a file or standard input, its sheets, and the reply to standard output. */
 final class VerbRunner {
-    private static final String STANDARD_INPUT = "-";
-
     private final Verb verb;
     private final Console console;
+    private final Clock clock;
 
-    private VerbRunner(Verb verb, Console console) {
+    private VerbRunner(Verb verb, Console console, Clock clock) {
         this.verb = verb;
         this.console = console;
+        this.clock = clock;
     }
 
-    static int run(Verb verb, List<String> arguments, Console console) {
-        return new VerbRunner(verb, console).run(arguments);
+    static int run(Verb verb, List<String> arguments, Console console, Clock clock) {
+        return new VerbRunner(verb, console, clock).run(arguments);
     }
 
     private int run(List<String> arguments) {
@@ -27,53 +29,35 @@ final class VerbRunner {
             console.answer(Help.of(verb));
             return Exit.ANSWERED;
         }
-        List<Problem> problems = arguments.stream()
-                .filter(VerbRunner::isOption)
-                .map(this::unknownOption)
-                .toList();
-        if (!problems.isEmpty()) {
-            return reply(new Reply.Refused(problems));
-        }
-        return reply(arguments.size() > 1 ? tooMany(arguments) : answer(arguments));
-    }
-
-    private Reply answer(List<String> arguments) {
-        Question question = arguments.isEmpty() || arguments.get(0).equals(STANDARD_INPUT)
-                ? Question.from(console.in())
-                : Question.from(arguments.get(0));
-        if (question instanceof Question.Opened opened) {
-            return answer(opened.document());
-        }
-        return new Reply.Refused(List.of(((Question.Unreadable) question).problem()));
-    }
-
-    private Reply answer(DocumentReader document) {
-        Reply reply = verb.answer(document);
-        // A verb that overlooked a problem does not get its answer out.
-        return document.hasProblems() ? new Reply.Refused(document.problems()) : reply;
-    }
-
-    private int reply(Reply reply) {
+        SheetWishes wishes = SheetWishes.read(verb, arguments);
+        Reply reply = wishes.problems().isEmpty() ? answer(wishes) : new Reply.Refused(wishes.problems());
         console.answer(reply.json());
         return reply instanceof Reply.Answered ? Exit.ANSWERED : Exit.REFUSED;
     }
 
-    private static boolean isOption(String argument) {
-        return argument.startsWith("-") && !argument.equals(STANDARD_INPUT);
+    private Reply answer(SheetWishes wishes) {
+        Question question = wishes.findQuestion().map(Question::from).orElseGet(() -> Question.from(console.in()));
+        if (question instanceof Question.Opened opened) {
+            return answer(opened.document(), wishes);
+        }
+        return new Reply.Refused(List.of(((Question.Unreadable) question).problem()));
     }
 
-    private Problem unknownOption(String option) {
-        return new Problem(
-                "",
-                option,
-                verb.name() + " has no option \"" + option + "\". The only option is --help; leave it out.");
+    private Reply answer(DocumentReader document, SheetWishes wishes) {
+        Reply reply = verb.answer(document);
+        // A verb that overlooked a problem does not get its answer out.
+        if (document.hasProblems()) {
+            return new Reply.Refused(document.problems());
+        }
+        List<Problem> unwritten = reply instanceof Reply.Answered ? draw(document, wishes) : List.of();
+        return unwritten.isEmpty() ? reply : new Reply.Refused(unwritten);
     }
 
-    private Reply tooMany(List<String> arguments) {
-        return new Reply.Refused(List.of(new Problem(
-                "",
-                String.join(" ", arguments),
-                verb.name() + " reads one file and was given " + arguments.size()
-                        + ". Name one file, or none to read standard" + " input.")));
+    private List<Problem> draw(DocumentReader answered, SheetWishes wishes) {
+        return wishes.wantsSheet()
+                ? verb.findSheet(answered)
+                        .map(sheet -> SheetFiles.write(sheet, wishes, LocalDate.now(clock)))
+                        .orElse(List.of())
+                : List.of();
     }
 }

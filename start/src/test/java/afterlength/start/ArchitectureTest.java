@@ -41,21 +41,45 @@ class ArchitectureTest {
         table.put("planner.check", Set.of("planner.bench"));
         table.put("planner.engine", Set.of("planner.bench", "planner.project"));
         table.put("planner.reason", Set.of("planner.bench", "planner.check"));
+        table.put("craft.air", Set.of("craft.units", "craft.wood"));
+        table.put("craft.glue", Set.of("craft.units", "craft.wood"));
+        table.put("craft.varnish", Set.of("craft.units"));
+        table.put("craft.colour", Set.of("craft.geometry", "craft.units"));
+        table.put("sight.picture", Set.of());
+        table.put("sight.card", Set.of("craft"));
+        table.put("sight.camera", Set.of("craft"));
+        table.put("sight.find", Set.of("craft", "sight.camera", "sight.card"));
+        table.put("sight.measure", Set.of("craft", "sight.camera", "sight.card", "sight.find", "sight.picture"));
         Set<String> rooms = Set.of("workshop.ledger", "workshop.paper", "workshop.desk");
+        table.put("sight.colour", Set.of("craft", "sight.camera", "sight.card", "sight.measure"));
         table.put("workshop.ledger", Set.of("craft"));
         table.put("workshop.paper", Set.of("craft"));
         table.put("workshop.desk", Set.of("craft", "workshop.ledger"));
         List<String> stages = List.of("instrument", "examination", "agreement", "work", "setup", "handover");
         Set<String> before = new TreeSet<>(rooms);
         before.add("craft");
+        before.add("sight");
         for (String stage : stages) {
             table.put("workshop." + stage, Set.copyOf(before));
             before.add("workshop." + stage);
         }
-        table.put("start.demo", Set.of("craft", "workshop"));
+        table.put("workshop.climate", Set.of("craft", "workshop.ledger", "workshop.paper", "workshop.desk"));
+        table.put(
+                "workshop.glue",
+                Set.of(
+                        "craft",
+                        "workshop.ledger",
+                        "workshop.paper",
+                        "workshop.desk",
+                        "workshop.climate",
+                        "workshop.instrument",
+                        "workshop.work"));
+        table.put("start.demo", Set.of("craft", "sight", "workshop"));
         table.put("start.document", Set.of("craft"));
-        table.put("start.verbs", Set.of("craft", "planner", "start.document", "workshop"));
-        table.put("start", Set.of("craft", "planner", "workshop", "start.demo", "start.document", "start.verbs"));
+        table.put("start.verbs", Set.of("craft", "planner", "sight", "start.document", "workshop"));
+        table.put(
+                "start",
+                Set.of("craft", "planner", "sight", "workshop", "start.demo", "start.document", "start.verbs"));
         return table;
     }
 

@@ -47,7 +47,8 @@ class CommandLineTest {
     @Test
     void nothingTypedOpensTheShopAndACommandGetsTheRest() {
         Command shop = new Remembering("shop");
-        CommandLine commandLine = new CommandLine(Verb.all(), Map.of("demo", new Remembering("demo")), shop);
+        CommandLine commandLine =
+                new CommandLine(Verb.all(), Map.of("demo", new Remembering("demo")), shop, Typed.MARCH);
         assertThat(Typed.at(commandLine, new byte[0]).out()).isEqualTo("shop []");
         assertThat(Typed.at(commandLine, new byte[0], "--port", "8080").out()).isEqualTo("shop [--port, 8080]");
         assertThat(Typed.at(commandLine, new byte[0], "demo", "here").out()).isEqualTo("demo [here]");
@@ -58,8 +59,8 @@ class CommandLineTest {
     void anOptionNobodyKnowsIsRefused() {
         assertThat(Typed.with("", "--colour").problems())
                 .containsExactly(": There is no option \"--colour\". Type --help to see what there is.");
-        assertThat(Typed.with(QUESTION, "moisture", "--logger", "x.csv").problems())
-                .containsExactly(": moisture has no option \"--logger\". The only option is --help; leave it out.");
+        assertThat(Typed.with(QUESTION, "moisture", "--loger", "x.csv").problems())
+                .containsExactly(": moisture has no option \"--loger\". The only option is --help; leave it out.");
     }
 
     @Test
@@ -95,7 +96,8 @@ class CommandLineTest {
 
     @Test
     void ourOwnFaultLeavesStandardOutputEmpty() {
-        CommandLine commandLine = new CommandLine(List.of(new Broken()), Map.of(), new Remembering("shop"));
+        CommandLine commandLine =
+                new CommandLine(List.of(new Broken()), Map.of(), new Remembering("shop"), Typed.MARCH);
         Typed typed = Typed.at(commandLine, "{}".getBytes(StandardCharsets.UTF_8), "broken");
         assertThat(typed.exit()).isEqualTo(1);
         assertThat(typed.out()).isEmpty();

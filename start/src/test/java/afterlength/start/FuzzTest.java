@@ -44,6 +44,13 @@ class FuzzTest {
             "}",
             "\"temperature_C\":1,");
 
+    /** Every key that may be left out of the bridge's document. */
+    private static final String FULL = """
+            {
+              "instrument": "Old violin", "foot_span_mm": 41, "board_radius_nut_mm": 40, "spacing": "gaps",
+              "scoop_mm": { "bass": 0.8, "treble": 0.4 }, "waist_width_mm": 110, "edge_drop_mm": 13,
+            """;
+
     /** Every example, and the ways of asking that no example shows. */
     static Stream<Arguments> documents() {
         return Stream.concat(Verb.all().stream().map(verb -> Arguments.of(verb.name(), verb.example())), otherWays());
@@ -61,6 +68,15 @@ class FuzzTest {
                                 .replace("\"A\"", "\"A\", \"nut_y_mm\": 3, \"bridge_y_mm\": 6")
                                 .replace("\"D\"", "\"D\", \"nut_y_mm\": -3, \"bridge_y_mm\": -5")
                                 .replace("\"G\"", "\"G\", \"nut_y_mm\": -8, \"bridge_y_mm\": -16")),
+                Arguments.of("gluing", example("gluing").replace("  \"plate_mm\": 2.5,\n", "")),
+                Arguments.of("bridge", violin.replace("{\n", FULL)),
+                Arguments.of("bowing", example("bowing").replace("{ \"radius_mm\": 42 }", template)),
+                Arguments.of(
+                        "bowing",
+                        example("bowing")
+                                .replace("\"square\"", "\"upright\"")
+                                .replace("\"A\": 164", "\"G\": 292, \"E\": 82")
+                                .replace("\"tension_N\": 75", "\"linear_density_g_m\": 0.38, \"frequency_Hz\": 659.3")),
                 Arguments.of(
                         "strings",
                         example("strings")
@@ -96,7 +112,7 @@ class FuzzTest {
         }
     }
 
-    private static byte[] changed(String example, SplittableRandom random) {
+    static byte[] changed(String example, SplittableRandom random) {
         String document = example;
         for (int change = random.nextInt(1, 4); change > 0; change--) {
             document = random.nextInt(4) == 0 ? scratched(document, random) : replaced(document, random);

@@ -7,6 +7,7 @@ import afterlength.start.verbs.Verb;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -14,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The verb {@code plan} with its options. */
 class PlanCommandTest {
     private static final CommandLine COMMAND_LINE =
-            new CommandLine(Verb.all(), Map.of("plan", new PlanCommand()), new OpenShop());
+            new CommandLine(Verb.all(), Map.of("plan", new PlanCommand()), new OpenShop(), Clock.systemUTC());
 
     @TempDir
     Path folder;

@@ -5,6 +5,9 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import tools.jackson.databind.JsonNode;
@@ -12,12 +15,15 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** What came back when something was typed: the command line, run inside the test. */
 record Typed(int exit, String out, String err) {
+    /** The day on every sheet of these tests. */
+    static final Clock MARCH = Clock.fixed(Instant.parse("2026-03-03T12:00:00Z"), ZoneOffset.UTC);
+
     static Typed with(String standardInput, String... arguments) {
         return with(standardInput.getBytes(StandardCharsets.UTF_8), arguments);
     }
 
     static Typed with(byte[] standardInput, String... arguments) {
-        return at(new CommandLine(Verb.all(), Map.of(), new OpenShop()), standardInput, arguments);
+        return at(new CommandLine(Verb.all(), Map.of(), new OpenShop(), MARCH), standardInput, arguments);
     }
 
     static Typed at(CommandLine commandLine, byte[] standardInput, String... arguments) {

@@ -34,9 +34,7 @@ final class BridgeCaveats {
         if (inputs.crown() instanceof EvenPlayCrown even) {
             evenPlay(even);
         }
-        for (int i = 1; i < strings.size() - 1; i++) {
-            inner(strings.get(i));
-        }
+        inner(strings.subList(1, strings.size() - 1));
         return caveats;
     }
 
@@ -115,18 +113,26 @@ final class BridgeCaveats {
         }
     }
 
-    private void inner(SeatedString string) {
+    private void inner(List<SeatedString> inner) {
+        inner.stream()
+                .filter(string -> string.boardEndClearance().mm() <= 0)
+                .forEach(string ->
+                        caveats.add(new Caveat.StringTouchesBoard(string.name(), string.boardEndClearance())));
+        List<SeatedString> outside = inner.stream().filter(this::outsideOuter).toList();
+        if (!outside.isEmpty()) {
+            caveats.add(new Caveat.InnerClearanceOutsideOuter(
+                    outside.stream().map(SeatedString::name).toList(),
+                    outside.stream().map(SeatedString::boardEndClearance).toList(),
+                    Length.ofMm(inputs.boardEndClearance_mm().smaller_mm()),
+                    Length.ofMm(inputs.boardEndClearance_mm().larger_mm())));
+        }
+    }
+
+    private boolean outsideOuter(SeatedString string) {
         double clearance_mm = string.boardEndClearance().mm();
         BassTreble wanted_mm = inputs.boardEndClearance_mm();
-        if (clearance_mm <= 0) {
-            caveats.add(new Caveat.StringTouchesBoard(string.name(), string.boardEndClearance()));
-        } else if (clearance_mm < wanted_mm.smaller_mm() - INNER_ALLOWANCE_mm
-                || clearance_mm > wanted_mm.larger_mm() + INNER_ALLOWANCE_mm) {
-            caveats.add(new Caveat.InnerClearanceOutsideOuter(
-                    string.name(),
-                    string.boardEndClearance(),
-                    Length.ofMm(wanted_mm.smaller_mm()),
-                    Length.ofMm(wanted_mm.larger_mm())));
-        }
+        return clearance_mm > 0
+                && (clearance_mm < wanted_mm.smaller_mm() - INNER_ALLOWANCE_mm
+                        || clearance_mm > wanted_mm.larger_mm() + INNER_ALLOWANCE_mm);
     }
 }

@@ -17,8 +17,19 @@ public sealed interface Caveat {
     /** No range common in the trade is known for an instrument of this speaking length. */
     record NoCommonRange(Length speakingLength) implements Caveat {}
 
-    /** An inner string lies higher or lower over the board end than both outer strings: crown and board do not match. */
-    record InnerClearanceOutsideOuter(String string, Length clearance, Length lower, Length upper) implements Caveat {}
+    /**
+     * Inner strings lie higher or lower over the board end than both outer ones: crown and board do not match.
+     *
+     * @param strings from bass to treble
+     * @param clearances of these strings, in the same order
+     */
+    record InnerClearanceOutsideOuter(List<String> strings, List<Length> clearances, Length lower, Length upper)
+            implements Caveat {
+        public InnerClearanceOutsideOuter {
+            strings = List.copyOf(strings);
+            clearances = List.copyOf(clearances);
+        }
+    }
 
     /** An inner string would lie on or in the end of the board. */
     record StringTouchesBoard(String string, Length clearance) implements Caveat {}

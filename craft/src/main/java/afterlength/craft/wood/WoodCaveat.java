@@ -74,4 +74,33 @@ public sealed interface WoodCaveat {
             return "The change is that of a free plate; a plate glued at its edges moves less and is stressed instead.";
         }
     }
+
+    /** How much of a movement reaches a crack, and how much of a stress creep leaves, was never published. */
+    record RestraintUnknown() implements WoodCaveat {
+        @Override
+        public String text() {
+            return "How much of the movement reaches a crack, and how much stress the wood keeps, has no published value; the band "
+                    + "shows what is possible, and its upper end is more than a real plate does.";
+        }
+    }
+
+    /** The diffusion of spruce without air film, varnish and case. */
+    record ShortestTime() implements WoodCaveat {
+        @Override
+        public String text() {
+            return "The plate is reckoned as bare spruce; still air, varnish, a closed case and other woods make it slower.";
+        }
+    }
+
+    /** A filtered series does not know what was before it. */
+    record StartUnknown(double hours) implements WoodCaveat {
+        @Override
+        public String text() {
+            return String.format(
+                    Locale.ROOT,
+                    "What the plate had been through before the record and before the end of each gap is not known; its moisture "
+                            + "is worth reading after about %.0f hours.",
+                    hours);
+        }
+    }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 
 /** Instruments on the bench of these tests: the worked examples, and any number of drawn ones. */
-final class Bench {
+public final class Bench {
     private Bench() {}
 
     /** docs/sources.md#setup-worked-example, the violin; strings of one thickness so that only the geometry speaks. */
@@ -33,7 +33,7 @@ final class Bench {
     }
 
     /** The same, with a waist for the outer limits and the scoop of the survey. */
-    static BridgeInputs violinWithBody() {
+    public static BridgeInputs violinWithBody() {
         BridgeInputs violin = violin();
         Board board = violin.board().withScoop(new BassTreble(0.75, 0.25));
         return violin.change().board(board).waist(new Waist(112, 11.5)).done();
@@ -60,7 +60,7 @@ final class Bench {
                 new Waist(235, 25));
     }
 
-    static BridgeShape shape(BridgeInputs inputs) {
+    public static BridgeShape shape(BridgeInputs inputs) {
         BridgeAnswer answer = Bridge.shape(inputs);
         if (answer instanceof BridgeShape shape) {
             return shape;

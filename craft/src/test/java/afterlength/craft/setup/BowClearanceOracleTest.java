@@ -28,6 +28,27 @@ class BowClearanceOracleTest {
         }
     }
 
+    /** The draws above hold every kind of question often, so that the agreement says something about each. */
+    @Test
+    void everyKindOfQuestionIsDrawnOften() {
+        Map<String, Integer> kinds = new HashMap<>();
+        for (long seed = 1; seed <= CASES; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            BridgeInputs inputs = scooped(Bench.drawn(random), random);
+            BowPlace place = place(inputs, random);
+            String kind = inputs.clearanceConvention()
+                    + (inputs.board().scoop_mm() == null ? ", no scoop" : ", scoop")
+                    + (place.stoppedAt_mm().isEmpty() ? ", open" : ", stopped")
+                    + (place.force_N() == 0 ? ", light" : ", pressed");
+            kinds.merge(kind, 1, Integer::sum);
+            kinds.merge(inputs.strings().size() + " strings", 1, Integer::sum);
+            kinds.merge(inputs.waist() == null ? "no waist" : "waist", 1, Integer::sum);
+        }
+        assertThat(kinds).hasSize(16 + 4 + 2);
+        assertThat(kinds.get("SQUARE, scoop, stopped, pressed")).isGreaterThan(400);
+        assertThat(kinds.get("UPRIGHT, scoop, stopped, pressed")).isGreaterThan(400);
+    }
+
     private static BridgeInputs scooped(BridgeInputs inputs, SplittableRandom random) {
         BassTreble scoop = new BassTreble(random.nextDouble(0, 2), random.nextDouble(0, 1.5));
         BridgeInputs scooped = random.nextInt(4) == 0

@@ -9,7 +9,7 @@ import java.util.function.DoubleUnaryOperator;
  * shortest of many distances to the board, the crown is met by halving, and the bow is a line that is turned in small steps on a
  * string until it would cut into the next one.
  */
-final class BowOracle {
+public final class BowOracle {
     private static final double STEP_deg = 0.25;
 
     /** Where a string is cut: y, z of its centre, its radius. */
@@ -22,7 +22,7 @@ final class BowOracle {
     }
 
     /** What the oracle finds for one string; not a number where nothing is met. */
-    record Found(double bass_deg, double treble_deg, double margin_mm) {}
+    public record Found(double bass_deg, double treble_deg, double margin_mm) {}
 
     private final BridgeInputs inputs;
     private final int count;
@@ -31,7 +31,7 @@ final class BowOracle {
     private final double[] nutZ;
     private final double[] bridgeZ;
 
-    BowOracle(BridgeInputs inputs) {
+    public BowOracle(BridgeInputs inputs) {
         this.inputs = inputs;
         count = inputs.strings().size();
         nutY = inputs.nutSpacing().places_mm(inputs.strings());
@@ -46,7 +46,7 @@ final class BowOracle {
         bridgeZ = crownUndersides();
     }
 
-    double bridgeUnderside(int string) {
+    public double bridgeUnderside(int string) {
         return bridgeZ[string];
     }
 
@@ -132,7 +132,7 @@ final class BowOracle {
         return after;
     }
 
-    Found find(int string, BowPlace place) {
+    public Found find(int string, BowPlace place) {
         Cut bassSide = neighbour(string - 1, place.distance_mm());
         Cut trebleSide = neighbour(string + 1, place.distance_mm());
         Cut light = cut(string, place.distance_mm(), place.stoppedAt_mm());

@@ -44,7 +44,16 @@ class BridgeCaveatTest {
     void aCrownThatDoesNotMatchTheBoardIsSeenAtTheInnerStrings() {
         assertThat(caveats(Bench.violin().withCrown(new RadiusCrown(25))))
                 .anyMatch(caveat -> caveat instanceof Caveat.InnerClearanceOutsideOuter outside
-                        && outside.string().equals("D"));
+                        && outside.strings().contains("D"));
+    }
+
+    @Test
+    void severalInnerStringsOutsideAreSaidOnce() {
+        assertThat(caveats(Bench.violin().withCrown(new RadiusCrown(20))))
+                .filteredOn(Caveat.InnerClearanceOutsideOuter.class::isInstance)
+                .hasSize(1)
+                .allMatch(caveat ->
+                        ((Caveat.InnerClearanceOutsideOuter) caveat).strings().equals(List.of("D", "A")));
     }
 
     @Test

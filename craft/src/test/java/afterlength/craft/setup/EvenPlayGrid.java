@@ -3,7 +3,7 @@ package afterlength.craft.setup;
 import java.util.List;
 
 /** Tries every pair of inner clearances of four strings on a grid, then on finer grids about the best. */
-final class EvenPlayGrid {
+public final class EvenPlayGrid {
     private static final int GRID = 12;
 
     private final BridgeInputs inputs;
@@ -13,13 +13,13 @@ final class EvenPlayGrid {
     private double bestD_mm;
     private double bestA_mm;
 
-    EvenPlayGrid(BridgeInputs inputs, BowMapAxes axes) {
+    public EvenPlayGrid(BridgeInputs inputs, BowMapAxes axes) {
         this.inputs = inputs;
         this.axes = axes;
         layout = new StringLayout(inputs);
     }
 
-    double search_deg() {
+    public double search_deg() {
         double low_mm = inputs.boardEndClearance_mm().smaller_mm();
         double width_mm = inputs.boardEndClearance_mm().larger_mm() - low_mm;
         look(low_mm, low_mm, width_mm, low_mm, low_mm + width_mm);

@@ -11,7 +11,8 @@ import java.time.LocalTime;
 import java.util.List;
 
 /**
- * The demonstration: a workshop of two with six instruments at different stages, and one case told to its end. The workshop, the
+ * The demonstration: a workshop of two with six instruments at different stages, and one case told to its end, with the air of
+ * the room and a glue pot. The workshop, the
  * people, the instruments, their stories, figures and pictures are invented.
  */
 public final class DemoShop {
@@ -40,6 +41,8 @@ public final class DemoShop {
         Visit viola = new ViolaCase(stores, shelf, today).tell();
         new OtherCases(stores, shelf, today).tell();
         stores.clock().set(today);
+        DemoAir.keep(stores, today, INVENTED.usualHand());
+        DemoPot.warm(stores, today, INVENTED.usualHand());
         return viola;
     }
 

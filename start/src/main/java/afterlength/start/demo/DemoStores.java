@@ -2,11 +2,14 @@ package afterlength.start.demo;
 
 import afterlength.workshop.agreement.AgreementStore;
 import afterlength.workshop.agreement.TreatmentStore;
+import afterlength.workshop.climate.ClimateStore;
 import afterlength.workshop.examination.FindingStore;
 import afterlength.workshop.examination.MeasureStore;
 import afterlength.workshop.examination.PhotographIntake;
+import afterlength.workshop.glue.GlueStore;
 import afterlength.workshop.handover.HandoverStore;
 import afterlength.workshop.instrument.VisitStore;
+import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.setup.SetupStore;
 import afterlength.workshop.work.DiaryStore;
@@ -26,5 +29,8 @@ public record DemoStores(
         StepStore steps,
         DiaryStore diary,
         MaterialStore materials,
+        ClimateStore climate,
+        Photographs loggerFiles,
+        GlueStore glue,
         SetupStore setups,
         HandoverStore handovers) {}

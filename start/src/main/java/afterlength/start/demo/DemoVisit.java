@@ -1,5 +1,6 @@
 package afterlength.start.demo;
 
+import afterlength.sight.picture.PictureFile;
 import afterlength.workshop.agreement.Consent;
 import afterlength.workshop.agreement.Means;
 import afterlength.workshop.agreement.Treatment;
@@ -10,7 +11,6 @@ import afterlength.workshop.examination.FindingAge;
 import afterlength.workshop.examination.Measure;
 import afterlength.workshop.examination.Moment;
 import afterlength.workshop.examination.PhotographWords;
-import afterlength.workshop.examination.PictureFile;
 import afterlength.workshop.examination.Quantity;
 import afterlength.workshop.examination.Taken;
 import afterlength.workshop.instrument.Visit;

@@ -261,10 +261,12 @@ final class ViolaCase {
                         "Hedda Obermoser (invented)",
                         "Rosin between bridge and board, at the owner’s wish.\nThe worn edge keeps its shape; it was covered, not built up.\n"
                                 + "The pin holes in the scroll.",
-                        "Air of 45 to 50 % relative humidity is usually advised; below 25 % seams and cracks may open.\n"
-                                + "Look once a week from the side whether the bridge stands upright.\n"
-                                + "Change strings one at a time; if all are slack the post may fall.\n"
-                                + "Come back when it buzzes, or when the retouched line looks new.",
+                        """
+                        Air of 45 to 50 % relative humidity is usually advised; below 25 % seams and cracks may open.
+                        Look once a week from the side whether the bridge stands upright.
+                        Change strings one at a time; if all are slack the post may fall.
+                        Come back when it buzzes, or when the retouched line looks new.\
+                        """,
                         "Old bridge, two old strings, one splinter from the crack in a paper bag.",
                         home.plusYears(1),
                         now,

@@ -25,6 +25,11 @@ public final class AnswerDocument {
         return this;
     }
 
+    public AnswerDocument putNumbers(String key, List<Double> numbers) {
+        fields.put(key, numbers.stream().map(Figure::rounded).toList());
+        return this;
+    }
+
     public AnswerDocument put(String key, String text) {
         fields.put(key, text);
         return this;
@@ -51,13 +56,23 @@ public final class AnswerDocument {
         return this;
     }
 
-    public AnswerDocument putRows(String key, List<List<Integer>> rows) {
+    public AnswerDocument putWholeRows(String key, List<List<Integer>> rows) {
         fields.put(key, rows);
         return this;
     }
 
     public AnswerDocument putObjects(String key, List<AnswerDocument> objects) {
         fields.put(key, objects.stream().map(object -> object.fields).toList());
+        return this;
+    }
+
+    /** Rows of numbers, such as points of a curve. */
+    public AnswerDocument putRows(String key, List<List<Double>> rows) {
+        fields.put(
+                key,
+                rows.stream()
+                        .map(row -> row.stream().map(Figure::rounded).toList())
+                        .toList());
         return this;
     }
 

@@ -66,6 +66,7 @@ public final class DocumentValue {
         return Double.isNaN(number) ? low : (int) number;
     }
 
+    /** True or false; false when it is neither. */
     public boolean asTruth() {
         return value instanceof Boolean truth
                 ? truth
@@ -110,13 +111,17 @@ public final class DocumentValue {
             return wrong("a list in square brackets is wanted", List.of());
         }
         if (list.size() < least || list.size() > most) {
-            return wrong("a list of " + least + " to " + most + " is wanted, this one has " + list.size(), List.of());
+            return wrong("a list of " + count(least, most) + " is wanted, this one has " + list.size(), List.of());
         }
         List<DocumentValue> values = new ArrayList<>();
         for (int index = 0; index < list.size(); index++) {
             values.add(new DocumentValue(Pointer.child(pointer, index), list.get(index), findings));
         }
         return values;
+    }
+
+    private static String count(int least, int most) {
+        return least == most ? Integer.toString(least) : least + " to " + most;
     }
 
     private <T> T wrong(String wanted, T standIn) {

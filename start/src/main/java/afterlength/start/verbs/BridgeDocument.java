@@ -5,6 +5,7 @@ import afterlength.craft.setup.Board;
 import afterlength.craft.setup.BridgeInputs;
 import afterlength.craft.setup.ClearanceConvention;
 import afterlength.craft.setup.Waist;
+import afterlength.craft.units.Length;
 import afterlength.start.document.DocumentReader;
 import afterlength.start.document.DocumentValue;
 import afterlength.start.document.Range;
@@ -18,8 +19,18 @@ import org.jspecify.annotations.Nullable;
  * judged in {@code craft}, where NaN stands for what could not be read.
  *
  * @param caveats what the person should know about the reading itself
+ * @param instrument how a sheet names the instrument
+ * @param footSpan over the outer edges of both feet, for a sheet; null when it was not measured
  */
-record BridgeDocument(BridgeInputs inputs, List<String> caveats) {
+record BridgeDocument(
+        BridgeInputs inputs,
+        List<String> caveats,
+        String instrument,
+        @Nullable Length footSpan) {
+    private static final String NOT_NAMED = "instrument not named";
+    /** Wider than the bridge of any double bass. */
+    private static final Range FEET = Range.positive(300, "mm");
+
     static final String EXAMPLE = """
             {
               "speaking_length_mm": 328,
@@ -59,6 +70,8 @@ record BridgeDocument(BridgeInputs inputs, List<String> caveats) {
               crown                   radius_mm, or template_mm (points [y,z] from bass to treble), or "even play"
               strings                 3 to 6 from bass to treble, each with name and diameter_mm; optional tension_N, or
                                       linear_density_g_m with frequency_Hz; optional nut_y_mm and bridge_y_mm
+              instrument              optional: how a sheet names the instrument
+              foot_span_mm            optional, for a sheet: over the outer edges of both feet
             """;
 
     private static final Range MILLIMETRES = Range.any("mm");
@@ -80,7 +93,15 @@ record BridgeDocument(BridgeInputs inputs, List<String> caveats) {
                 CrownDocument.read(document.get("crown")),
                 strings.fitted(),
                 findWaist(document).orElse(null));
-        return new BridgeDocument(inputs, strings.caveats());
+        String instrument =
+                document.find("instrument").map(DocumentValue::asText).orElse(NOT_NAMED);
+        return new BridgeDocument(inputs, strings.caveats(), instrument, footSpan(document));
+    }
+
+    private static @Nullable Length footSpan(DocumentReader document) {
+        double span_mm =
+                document.find("foot_span_mm").map(span -> span.asNumber(FEET)).orElse(Double.NaN);
+        return Double.isFinite(span_mm) ? Length.ofMm(span_mm) : null;
     }
 
     private static double number(DocumentReader document, String key) {

@@ -11,6 +11,7 @@ import afterlength.start.document.Reply;
 import afterlength.workshop.setup.BridgeWords;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The bridge to cut from the measures of an instrument. */
 final class BridgeVerb implements Verb {
@@ -50,6 +51,19 @@ final class BridgeVerb implements Verb {
             return new Reply.Refused(question.problems());
         }
         return new Reply.Answered(answered((BridgeShape) answer, document.caveats()));
+    }
+
+    @Override
+    public boolean draws() {
+        return true;
+    }
+
+    @Override
+    public Optional<Sheet> findSheet(DocumentReader answered) {
+        BridgeDocument document = BridgeDocument.read(answered);
+        return Bridge.shape(document.inputs()) instanceof BridgeShape shape
+                ? Optional.of(new BridgeSheetOfVerb(shape, document))
+                : Optional.empty();
     }
 
     private static AnswerDocument answered(BridgeShape shape, List<String> caveatsOfDocument) {

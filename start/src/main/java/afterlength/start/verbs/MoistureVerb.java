@@ -52,6 +52,17 @@ final class MoistureVerb implements Verb {
                 The answer holds emc_pct (moisture content) and emc_uncertainty_pct; with "from" also from_emc_pct,
                 change_pct and, for a plate, width_change_mm: low for the smallest coefficient of the species, typical,
                 and high for the largest. Negative is narrower.
+
+                ./afterlength moisture --logger FILE.csv [LAYOUT.json] reads the record of a climate logger instead: rows it could
+                not count, hours in each band of humidity, what wood would settle at, what a plate came to, and the steps that
+                matter. What the file shows of its layout is taken from it; the rest stands in LAYOUT.json, every key optional:
+                  day_order              day, month or year: what comes first in a date of digits; asked, never guessed
+                  header_lines, separator, decimal_sign, time_column, date_column, temperature_column, humidity_column
+                  temperature_unit       C or F
+                  humidity_unit          pct or fraction
+                  zone                   where the logger hangs, such as Europe/Berlin; UTC when left out
+                  clock                  fixed, or summer time when the clock of the logger follows it
+                  plate_mm, cut, faces   the plate: 2.5, quarter and one (open face) when left out
                 """;
     }
 

@@ -120,7 +120,7 @@ public final class PlanVerb implements Verb {
 
     private static AnswerDocument answer(Workshop workshop, Plan plan) {
         return new AnswerDocument()
-                .putRows(
+                .putWholeRows(
                         "plan",
                         plan.placed().stream()
                                 .map(place -> List.of(place.start(), place.person()))

@@ -1,5 +1,6 @@
 package afterlength.workshop.desk;
 
+import afterlength.craft.units.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +29,28 @@ public final class Figures {
         return value == null
                 ? ""
                 : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+
+    /** To a tenth, as far as a rule or a knife can follow. */
+    public static String tenths(double value) {
+        return fixed(value, 1);
+    }
+
+    public static String tenths(Length length) {
+        return fixed(length.mm(), 1);
+    }
+
+    /** To a hundredth, for thin things such as strings. */
+    public static String hundredths(double value) {
+        return fixed(value, 2);
+    }
+
+    public static String whole(double value) {
+        return fixed(value, 0);
+    }
+
+    public static String mm(Length length) {
+        return mm(length.mm(), 1);
     }
 
     public static String mm(double value, int decimals) {

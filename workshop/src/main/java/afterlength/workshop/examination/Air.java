@@ -24,7 +24,7 @@ public record Air(@Nullable Double temperature_C, @Nullable Double humidity_pct)
     }
 
     /** "20.5 °C, 45 % RH", or nothing. */
-    String words() {
+    public String words() {
         List<String> parts = new ArrayList<>();
         if (temperature_C != null) {
             parts.add(Figures.plain(temperature_C) + "\u00a0°C");

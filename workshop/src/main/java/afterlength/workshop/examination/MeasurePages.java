@@ -78,7 +78,7 @@ public final class MeasurePages implements Room {
     /** Measuring goes in rows: the moment and the hand of the measure before, and the air that was typed last today. */
     private Typed fresh(long visitId) {
         Instant midnight = LocalDate.now(clock).atStartOfDay(clock.getZone()).toInstant();
-        Air air = roomAir.findSince(midnight).orElse(Air.UNKNOWN);
+        Air air = roomAir.find(clock.instant(), midnight).orElse(Air.UNKNOWN);
         return measures.listNow(visitId).stream()
                 .filter(measure -> !measure.writtenAt().isBefore(midnight))
                 .reduce((first, second) -> second)

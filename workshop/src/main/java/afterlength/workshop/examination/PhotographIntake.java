@@ -1,5 +1,9 @@
 package afterlength.workshop.examination;
 
+import afterlength.sight.picture.CameraTurn;
+import afterlength.sight.picture.PictureCheck;
+import afterlength.sight.picture.PictureFile;
+import afterlength.sight.picture.PictureHead;
 import afterlength.workshop.ledger.Photographs;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;

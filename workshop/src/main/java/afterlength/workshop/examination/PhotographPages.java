@@ -1,5 +1,6 @@
 package afterlength.workshop.examination;
 
+import afterlength.sight.picture.PictureFile;
 import afterlength.workshop.desk.Addresses;
 import afterlength.workshop.desk.Room;
 import afterlength.workshop.desk.Templates;

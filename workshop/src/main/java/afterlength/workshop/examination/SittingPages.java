@@ -54,7 +54,8 @@ public final class SittingPages implements Room {
     private Typed fresh() {
         Instant midnight = LocalDate.now(clock).atStartOfDay(clock.getZone()).toInstant();
         return SittingForm.fresh(
-                roomAir.findSince(midnight).orElse(Air.UNKNOWN), settings.get().usualHand());
+                roomAir.find(clock.instant(), midnight).orElse(Air.UNKNOWN),
+                settings.get().usualHand());
     }
 
     private void write(Context context) {

@@ -1,5 +1,6 @@
 package afterlength.workshop.examination;
 
+import afterlength.sight.picture.CameraTurn;
 import afterlength.workshop.desk.NotHere;
 import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.ShopFolder;

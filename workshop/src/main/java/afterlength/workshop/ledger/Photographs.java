@@ -21,7 +21,16 @@ public final class Photographs {
     private final Path folder;
 
     public Photographs(ShopFolder shop) {
-        folder = shop.photographs();
+        this(shop.photographs());
+    }
+
+    private Photographs(Path folder) {
+        this.folder = folder;
+    }
+
+    /** Files of climate loggers, kept in the same way in a folder of their own. */
+    public static Photographs ofLoggers(ShopFolder shop) {
+        return new Photographs(shop.loggers());
     }
 
     /** Keeps the bytes and answers their name, 64 hexadecimal digits. Keeping the same bytes twice keeps one file. */

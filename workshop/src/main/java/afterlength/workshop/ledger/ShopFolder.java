@@ -5,7 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * One folder is the shop: {@code shop.db}, {@code photographs/}, {@code backups/}. Copying the folder copies the workshop. What
+ * One folder is the shop: {@code shop.db}, {@code photographs/}, {@code loggers/}, {@code backups/}. Copying the folder copies the workshop. What
  * lies in {@code thumbnails/} is derived from the photographs and may be thrown away: it is made again when asked for.
  */
 public record ShopFolder(Path root) {
@@ -19,6 +19,7 @@ public record ShopFolder(Path root) {
         ShopFolder folder = new ShopFolder(root.toAbsolutePath().normalize());
         try {
             Files.createDirectories(folder.photographs());
+            Files.createDirectories(folder.loggers());
             Files.createDirectories(folder.backups());
         } catch (IOException e) {
             throw new ShopUnusable(
@@ -39,6 +40,11 @@ public record ShopFolder(Path root) {
 
     public Path thumbnails() {
         return root.resolve("thumbnails");
+    }
+
+    /** Files of climate loggers, as they were brought. */
+    public Path loggers() {
+        return root.resolve("loggers");
     }
 
     public Path backups() {

@@ -46,7 +46,7 @@ public final class SheetPdf {
         Bounds needed = drawing.bounds();
         Bounds room = frame.room();
         if (needed.width_mm() > room.width_mm() || needed.height_mm() > room.height_mm()) {
-            throw new IllegalArgumentException(String.format(
+            throw new SheetTooSmall(String.format(
                     Locale.ROOT,
                     "the drawing '%s' is %.1f × %.1f mm; a sheet has room for %.1f × %.1f mm at 1:1. "
                             + "It is not made smaller; draw a part of it on each sheet",

@@ -160,9 +160,18 @@ public final class SvgPen {
     }
 
     private static String number(double value) {
-        String fixed = String.format(Locale.ROOT, "%.3f", value);
-        String trimmed = fixed.replaceFirst("\\.?0+$", "");
-        return trimmed.equals("-0") ? "0" : trimmed;
+        long micrometres = Math.round(value * 1000);
+        long whole = Math.abs(micrometres) / 1000;
+        long rest = Math.abs(micrometres) % 1000;
+        String figure = (micrometres < 0 ? "-" : "") + whole;
+        return rest == 0 ? figure : figure + decimals(rest);
+    }
+
+    /** A drawing has thousands of numbers and is drawn anew while a hand drags, so they are put together by hand. */
+    private static String decimals(long rest) {
+        int digits = rest % 100 == 0 ? 1 : rest % 10 == 0 ? 2 : 3;
+        String padded = Long.toString(1000 + rest);
+        return "." + padded.substring(1, 1 + digits);
     }
 
     private static String escape(String words) {

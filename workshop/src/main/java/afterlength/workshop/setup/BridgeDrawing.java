@@ -2,6 +2,7 @@ package afterlength.workshop.setup;
 
 import afterlength.craft.setup.BridgeShape;
 import afterlength.craft.units.Length;
+import afterlength.workshop.desk.Figures;
 import afterlength.workshop.paper.Drawing;
 import afterlength.workshop.paper.Sketch;
 import java.util.stream.Collectors;
@@ -44,10 +45,11 @@ public final class BridgeDrawing {
         if (footSpan != null) {
             labels.feet(footSpan);
         }
-        return sketch.drawing("Bridge from the front", description());
+        return sketch.drawing("Bridge from the front", description(shape));
     }
 
-    private String description() {
+    /** The heights in words. */
+    static String description(BridgeShape shape) {
         String strings = shape.strings().stream()
                 .map(string -> string.name() + " " + Figures.mm(string.woodHeight()))
                 .collect(Collectors.joining(", "));

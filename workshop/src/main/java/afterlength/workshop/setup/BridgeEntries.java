@@ -7,7 +7,10 @@ import afterlength.craft.setup.ClearanceConvention;
 import afterlength.craft.setup.Crown;
 import afterlength.craft.setup.EvenPlayCrown;
 import afterlength.craft.setup.RadiusCrown;
+import afterlength.craft.setup.Waist;
+import afterlength.workshop.desk.Figures;
 import afterlength.workshop.paper.Entry;
+import java.util.ArrayList;
 import java.util.List;
 
 /** What a bridge was drawn from, as a list of names and figures. */
@@ -15,7 +18,7 @@ final class BridgeEntries {
     private BridgeEntries() {}
 
     static List<Entry> of(BridgeInputs inputs) {
-        return List.of(
+        List<Entry> entries = new ArrayList<>(List.of(
                 new Entry("speaking length", mm(inputs.speakingLength_mm())),
                 new Entry("board length", mm(inputs.board().length_mm())),
                 new Entry("board radius", radius(inputs.board())),
@@ -27,7 +30,20 @@ final class BridgeEntries {
                 new Entry("wanted at board end", pair(inputs.boardEndClearance_mm())),
                 new Entry("clearance measured", words(inputs.clearanceConvention())),
                 new Entry("crown", words(inputs.crown())),
-                new Entry("groove", Figures.hundredths(inputs.grooveFraction()) + " of the string"));
+                new Entry("groove", Figures.hundredths(inputs.grooveFraction()) + " of the string")));
+        BassTreble scoop = inputs.board().scoop_mm();
+        if (scoop != null) {
+            entries.add(new Entry("scoop of the board", pair(scoop)));
+        }
+        Waist waist = inputs.waist();
+        if (waist != null) {
+            entries.add(new Entry("waist, edge below belly", waist(waist)));
+        }
+        return entries;
+    }
+
+    private static String waist(Waist waist) {
+        return Figures.tenths(waist.width_mm()) + ", " + mm(waist.edgeDrop_mm());
     }
 
     private static String mm(double value_mm) {

@@ -3,6 +3,7 @@ package afterlength.workshop.setup;
 import afterlength.craft.setup.BridgeShape;
 import afterlength.craft.setup.SeatedString;
 import afterlength.craft.units.Length;
+import afterlength.workshop.desk.Figures;
 import afterlength.workshop.paper.Anchor;
 import afterlength.workshop.paper.DimensionLine;
 import afterlength.workshop.paper.Face;

@@ -2,6 +2,7 @@ package afterlength.workshop.setup;
 
 import afterlength.craft.setup.BridgeShape;
 import afterlength.craft.setup.SeatedString;
+import afterlength.workshop.desk.Figures;
 import afterlength.workshop.paper.Face;
 import afterlength.workshop.paper.Lettering;
 import java.util.List;

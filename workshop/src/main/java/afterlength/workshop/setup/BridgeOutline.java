@@ -5,10 +5,12 @@ import afterlength.craft.setup.CrossPoint;
 import afterlength.craft.setup.SeatedString;
 import afterlength.workshop.paper.Point;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** The curves of one bridge laid out for drawing: origin on the belly under the centre line, heights over the belly. */
 final class BridgeOutline {
     private static final int CURVE_POINTS = 121;
+    private static final int LOOKS = 16;
 
     /** How far the crown is carried on beyond the outer strings, as a part of the distance between these. */
     private static final double BEYOND = 0.1;
@@ -35,7 +37,7 @@ final class BridgeOutline {
     }
 
     Point trebleEnd() {
-        return beyond(crown.get(CURVE_POINTS - 2), crown.get(CURVE_POINTS - 1));
+        return beyond(crown.get(crown.size() - 2), crown.get(crown.size() - 1));
     }
 
     List<Point> boardEnd() {
@@ -53,11 +55,14 @@ final class BridgeOutline {
         return Math.min(outer_mm * 1.3, shape.inputs().board().radius_mm());
     }
 
-    /** The highest place of the crown between two places across. */
+    /** The highest place of the crown between two places across, looked for in small steps on the crown itself. */
     double highestBetween_mm(double from_mm, double to_mm) {
-        return crown.stream()
-                .filter(point -> point.x_mm() >= from_mm && point.x_mm() <= to_mm)
-                .mapToDouble(Point::y_mm)
+        double bass_mm = crown.get(0).x_mm();
+        double treble_mm = crown.get(crown.size() - 1).x_mm();
+        return IntStream.rangeClosed(0, LOOKS)
+                .mapToDouble(i -> from_mm + (to_mm - from_mm) * i / LOOKS)
+                .map(y_mm -> Math.min(treble_mm, Math.max(bass_mm, y_mm)))
+                .map(y_mm -> projection_mm() + shape.crown().height_mm(y_mm))
                 .max()
                 .orElseThrow();
     }

@@ -1,19 +1,26 @@
 package afterlength.workshop.setup;
 
 import afterlength.craft.setup.BridgeShape;
+import afterlength.craft.setup.Caveat;
+import afterlength.workshop.desk.Figures;
 import afterlength.workshop.paper.Drawing;
 import afterlength.workshop.paper.PlateFlow;
 import afterlength.workshop.paper.Point;
 import afterlength.workshop.paper.SheetHead;
 import afterlength.workshop.paper.SheetPdf;
+import afterlength.workshop.paper.SheetTooSmall;
+import afterlength.workshop.paper.SvgPen;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * The bridge on paper at 1 : 1: a template to cut out, what it was drawn from, the heights string by string, what to mind while
  * the strings are off, and everything that should be known beside the numbers.
  */
 public final class BridgeSheet {
-    private static final double GAP_MM = 6;
+    private static final double GAP_MM = 5;
     private static final String CAUTION =
             "Loosen and change one string at a time: when all tension is gone the post can fall. If it has fallen, set it "
                     + "before a string is tightened again. Keep your eyes out of line with a string under tension. Watch the "
@@ -22,34 +29,59 @@ public final class BridgeSheet {
     private final BridgeShape shape;
     private final BridgePaper paper;
     private final SheetHead head;
+    private final Optional<SheetBow> bow;
 
     private BridgeSheet(BridgeShape shape, BridgePaper paper) {
         this.shape = shape;
         this.paper = paper;
-        this.head = new SheetHead(
+        this.head = paper.head(
                 "Bridge, " + Figures.mm(shape.centreHeight()) + " on the centre line",
-                paper.instrument(),
-                paper.date(),
-                BridgeEntries.of(shape.inputs()),
-                paper.drawnBy(),
-                "en");
+                BridgeEntries.of(shape.inputs()));
+        this.bow = SheetBow.find(shape);
     }
 
+    /**
+     * Draws the sheet, and as many more as the words need.
+     *
+     * @throws SheetTooSmall when the bridge is larger than a sheet at 1 : 1
+     */
     public static byte[] pdf(BridgeShape shape, BridgePaper paper) {
         BridgeSheet sheet = new BridgeSheet(shape, paper);
         return SheetPdf.of(paper.size(), sheet.head, sheet.plates());
     }
 
-    private List<Drawing> plates() {
+    /** The template alone for a cutter, one user unit to the millimetre, with both check rules and what it was drawn from. */
+    public static String svg(BridgeShape shape, BridgePaper paper) {
+        BridgeSheet sheet = new BridgeSheet(shape, paper);
+        return SvgPen.forPaper(LooseSheet.of(sheet.head, sheet.template()));
+    }
+
+    private Drawing template() {
         Drawing template = BridgeDrawing.forPaper(shape, paper.footSpan());
+        return bow.map(lying -> BowLines.over(template, shape, lying)).orElse(template);
+    }
+
+    private List<Drawing> plates() {
+        Drawing template = template();
         PlateFlow flow = new PlateFlow(SheetPdf.room(head), "Bridge template", template.description());
         flow.drawing(template);
         flow.gap(GAP_MM);
         tableAndNotes(flow);
         flow.gap(GAP_MM);
+        bow.ifPresent(lying -> bowTable(flow, lying));
         flow.caution("Caution", CAUTION);
         caveats(flow);
         return flow.plates();
+    }
+
+    private void bowTable(PlateFlow flow, SheetBow lying) {
+        flow.heading("The bow on one string alone");
+        BowTable.put(flow.sketch(), flow.reserve(BowTable.height_mm(lying)), lying);
+        flow.gap(1.5);
+        flow.dashed(lying.words()
+                + " Angles rise to the treble. The light broken lines are the limits on the open strings; from the"
+                + " force in the last column on, the bow at the octave meets a neighbour.");
+        flow.gap(GAP_MM);
     }
 
     private void tableAndNotes(PlateFlow flow) {
@@ -61,10 +93,12 @@ public final class BridgeSheet {
     }
 
     private void caveats(PlateFlow flow) {
-        if (!shape.caveats().isEmpty()) {
+        Set<Caveat> all = new LinkedHashSet<>(shape.caveats());
+        bow.ifPresent(lying -> all.addAll(lying.octave().caveats()));
+        if (!all.isEmpty()) {
             flow.gap(GAP_MM);
             flow.heading("To look at before cutting");
-            shape.caveats().forEach(caveat -> flow.dashed(BridgeWords.of(caveat)));
+            all.forEach(caveat -> flow.dashed(BridgeWords.of(caveat)));
         }
     }
 

@@ -5,8 +5,10 @@ import afterlength.craft.setup.CommonRange;
 import afterlength.craft.setup.HeightCause;
 import afterlength.craft.setup.SetupQuantity;
 import afterlength.craft.units.Length;
+import afterlength.workshop.desk.Figures;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** The facts about a bridge in English sentences, the same on page, paper and in a document. */
 public final class BridgeWords {
@@ -76,9 +78,13 @@ public final class BridgeWords {
     }
 
     private static String inner(Caveat.InnerClearanceOutsideOuter caveat) {
-        return "At the board end the " + caveat.string() + " string comes to " + Figures.mm(caveat.clearance())
-                + ", outside the two outer ones (" + Figures.tenths(caveat.lower()) + " to "
-                + Figures.mm(caveat.upper()) + "): crown and board do not match.";
+        String comes = IntStream.range(0, caveat.strings().size())
+                .mapToObj(i -> caveat.strings().get(i)
+                        + (i == 0 ? " string comes to " : " to ")
+                        + Figures.mm(caveat.clearances().get(i)))
+                .collect(Collectors.joining(", "));
+        return "At the board end the " + comes + ", outside the two outer ones (" + Figures.tenths(caveat.lower())
+                + " to " + Figures.mm(caveat.upper()) + "): crown and board do not match.";
     }
 
     private static String common(CommonRange range, String unit) {

@@ -1,22 +1,18 @@
 package afterlength.workshop.setup;
 
 import afterlength.craft.setup.BassTreble;
-import afterlength.craft.setup.Board;
 import afterlength.craft.setup.Bridge;
 import afterlength.craft.setup.BridgeAnswer;
 import afterlength.craft.setup.BridgeInputs;
 import afterlength.craft.setup.BridgeRefused;
 import afterlength.craft.setup.ClearanceConvention;
-import afterlength.craft.setup.FittedString;
-import afterlength.craft.setup.RadiusCrown;
-import afterlength.craft.setup.StringPull;
-import afterlength.craft.setup.StringSpacing;
-import afterlength.workshop.desk.Figures;
+import afterlength.craft.setup.Crown;
+import afterlength.craft.setup.TemplateCrown;
 import afterlength.workshop.desk.Typed;
-import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads what was typed on the set-up page. Fields are called as the keys of the bridge document, so a problem that the arithmetic
@@ -27,16 +23,27 @@ final class SetupForm {
     static final int MOST_STRINGS = 6;
 
     /** Any number that can be written is let through to the arithmetic, which knows the permitted ranges. */
-    private static final double ANY = 1e9;
+    static final double ANY = 1e9;
+
+    static final String TEMPLATE = "crown/template_mm";
+    private static final int LONGEST_TEMPLATE = 100_000;
 
     private final Typed typed;
+    private final Map<BenchReading, Double> readings;
+    private final CrownKind kind;
+    private final SpacingKind spacing;
+    private final StringForm strings;
 
     private SetupForm(Typed typed) {
         this.typed = typed;
+        readings = readings(typed);
+        kind = CrownKind.read(typed.raw("crown"));
+        spacing = SpacingKind.read(typed.raw("spacing"));
+        strings = StringForm.read(typed, readings, spacing == SpacingKind.GIVEN);
     }
 
-    static BridgeInputs read(Typed typed) {
-        return new SetupForm(typed).inputs();
+    static SetupBench read(Typed typed) {
+        return new SetupForm(typed).bench();
     }
 
     /** Solves the bridge and notes every problem that reading has not noted already. */
@@ -50,13 +57,25 @@ final class SetupForm {
         return answer;
     }
 
+    private SetupBench bench() {
+        BenchReading.TOGETHER.forEach(this::together);
+        BridgeInputs inputs = inputs();
+        double radius_mm = typed.raw("crown/radius_mm").isBlank() && kind != CrownKind.RADIUS
+                ? inputs.board().radius_mm()
+                : number("crown/radius_mm", "The radius of the crown");
+        return new SetupBench(
+                inputs.withCrown(crown(radius_mm)), radius_mm, typed.raw(TEMPLATE), strings.notes(), readings);
+    }
+
     private BridgeInputs inputs() {
         return new BridgeInputs(
                 number("speaking_length_mm", "The speaking length"),
-                Board.ofOneRadius(
-                        number("board_length_mm", "The board length"), number("board_radius_mm", "The board radius")),
-                new StringSpacing.ByCentres(number("nut_spacing_mm", "The spacing at the nut")),
-                new StringSpacing.ByCentres(number("bridge_spacing_mm", "The spacing at the bridge")),
+                BenchReadings.board(
+                        number("board_length_mm", "The board length"),
+                        number("board_radius_mm", "The board radius"),
+                        readings),
+                spacing.spacing(outer("nut_spacing_mm", "The spacing at the nut"), strings.nutPlaces()),
+                spacing.spacing(outer("bridge_spacing_mm", "The spacing at the bridge"), strings.bridgePlaces()),
                 pair("nut_clearance_mm", "The clearance at the nut"),
                 pair("board_end_clearance_mm", "The clearance at the board end"),
                 typed.raw("clearance_convention").equals("upright")
@@ -64,9 +83,27 @@ final class SetupForm {
                         : ClearanceConvention.SQUARE,
                 number("projection_mm", "The projection"),
                 grooveFraction(),
-                new RadiusCrown(number("crown/radius_mm", "The radius of the crown")),
-                strings(),
-                null);
+                new TemplateCrown(List.of()),
+                strings.fitted(),
+                BenchReadings.waist(readings));
+    }
+
+    /** Where every string has its own place, nobody has to say how far apart the outer ones are. */
+    private double outer(String name, String label) {
+        return spacing == SpacingKind.GIVEN ? Double.NaN : number(name, label);
+    }
+
+    private Crown crown(double radius_mm) {
+        TemplateText template = TemplateText.read(typed.text(TEMPLATE, "The template", LONGEST_TEMPLATE));
+        @Nullable String problem = template.problem();
+        if (kind == CrownKind.TEMPLATE && problem != null) {
+            typed.note(TEMPLATE, problem);
+        } else if (kind == CrownKind.TEMPLATE && template.points().isEmpty()) {
+            typed.note(
+                    TEMPLATE,
+                    "The template is missing. Type its points, paste a path, or take the crown as it is drawn.");
+        }
+        return kind.crown(radius_mm, new TemplateCrown(template.points()));
     }
 
     private BassTreble pair(String name, String label) {
@@ -79,20 +116,11 @@ final class SetupForm {
                 : typed.requiredDecimal("groove_fraction", "The depth of the groove", "of the diameter", 0, 1);
     }
 
-    private List<FittedString> strings() {
-        List<FittedString> strings = new ArrayList<>();
-        for (int n = 0; n < count(typed); n++) {
-            String at = "strings/" + n + "/";
-            String name = typed.required(at + "name", "The name of string " + (n + 1), 12);
-            Double tension = typed.decimal(at + "tension_N", "The tension of string " + (n + 1), "N", 0, 2000);
-            double diameter = number(at + "diameter_mm", "The diameter of string " + (n + 1));
-            strings.add(new FittedString(
-                    name, diameter, tension == null ? new StringPull.Unknown() : new StringPull.Tension(tension)));
-        }
-        return strings;
+    private double number(String name, String label) {
+        return number(typed, name, label);
     }
 
-    private double number(String name, String label) {
+    static double number(Typed typed, String name, String label) {
         if (typed.raw(name).isBlank()) {
             typed.note(name, label + " is missing. Measure it and write it in mm, such as 12.5 or 12,5.");
             return Double.NaN;
@@ -100,48 +128,35 @@ final class SetupForm {
         return typed.requiredDecimal(name, label, "mm", -ANY, ANY);
     }
 
+    private static Map<BenchReading, Double> readings(Typed typed) {
+        Map<BenchReading, Double> readings = new EnumMap<>(BenchReading.class);
+        for (BenchReading reading : BenchReading.values()) {
+            @Nullable Double value = typed.decimal(reading.field(), reading.label(), reading.unit(), -ANY, ANY);
+            if (value != null) {
+                readings.put(reading, value);
+            }
+        }
+        return readings;
+    }
+
+    private void together(List<BenchReading> pair) {
+        missing(pair.get(0), pair.get(1));
+        missing(pair.get(1), pair.get(0));
+    }
+
+    private void missing(BenchReading one, BenchReading other) {
+        if (readings.containsKey(one) && typed.raw(other.field()).isBlank()) {
+            typed.note(
+                    other.field(),
+                    other.label() + " is missing; it belongs to “" + one.label()
+                            + "”. Measure both, or leave both out.");
+        }
+    }
+
     /** How many strings the form shows. */
     static int count(Typed typed) {
         String text = typed.raw("string_count");
         int count = text.matches("\\d") ? Integer.parseInt(text) : 4;
         return Math.max(FEWEST_STRINGS, Math.min(MOST_STRINGS, count));
-    }
-
-    static Map<String, String> typedOf(BridgeInputs in) {
-        Map<String, String> typed = new HashMap<>();
-        put(typed, "speaking_length_mm", in.speakingLength_mm());
-        put(typed, "board_length_mm", in.board().length_mm());
-        put(typed, "board_radius_mm", in.board().radius_mm());
-        put(typed, "nut_spacing_mm", outer(in.nutSpacing()));
-        put(typed, "bridge_spacing_mm", outer(in.bridgeSpacing()));
-        put(typed, "nut_clearance_mm/bass", in.nutClearance_mm().bass_mm());
-        put(typed, "nut_clearance_mm/treble", in.nutClearance_mm().treble_mm());
-        put(typed, "board_end_clearance_mm/bass", in.boardEndClearance_mm().bass_mm());
-        put(typed, "board_end_clearance_mm/treble", in.boardEndClearance_mm().treble_mm());
-        put(typed, "projection_mm", in.projection_mm());
-        typed.put("groove_fraction", Figures.plain(in.grooveFraction()));
-        typed.put(
-                "clearance_convention", in.clearanceConvention() == ClearanceConvention.UPRIGHT ? "upright" : "square");
-        if (in.crown() instanceof RadiusCrown crown) {
-            put(typed, "crown/radius_mm", crown.radius_mm());
-        }
-        typed.put("string_count", Integer.toString(in.strings().size()));
-        for (int n = 0; n < in.strings().size(); n++) {
-            FittedString string = in.strings().get(n);
-            typed.put("strings/" + n + "/name", string.name());
-            put(typed, "strings/" + n + "/diameter_mm", string.diameter_mm());
-            if (string.pull() instanceof StringPull.Tension known) {
-                put(typed, "strings/" + n + "/tension_N", known.tension_N());
-            }
-        }
-        return typed;
-    }
-
-    private static double outer(StringSpacing spacing) {
-        return spacing instanceof StringSpacing.ByCentres centres ? centres.outer_mm() : Double.NaN;
-    }
-
-    private static void put(Map<String, String> typed, String name, double value) {
-        typed.put(name, Figures.typed(value));
     }
 }

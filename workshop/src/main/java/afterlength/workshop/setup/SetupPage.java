@@ -3,6 +3,7 @@ package afterlength.workshop.setup;
 import afterlength.workshop.desk.Frame;
 import afterlength.workshop.desk.Typed;
 import afterlength.workshop.instrument.Visit;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /**
@@ -12,7 +13,7 @@ import java.util.stream.IntStream;
  * @param justSaved whether it was saved a moment ago
  */
 record SetupPage(
-        Frame frame, Visit visit, SetupMoment moment, Typed typed, LivePart live, boolean saved, boolean justSaved) {
+        Frame frame, Visit visit, SetupMoment moment, Typed typed, LiveBench live, boolean saved, boolean justSaved) {
 
     int stringCount() {
         return SetupForm.count(typed);
@@ -26,15 +27,27 @@ record SetupPage(
         return "/visits/" + visit.id() + "/setup";
     }
 
-    String addressWith(int strings) {
-        return address() + "?moment=" + moment + "&strings=" + strings;
-    }
-
     boolean mayHaveMore() {
         return stringCount() < SetupForm.MOST_STRINGS;
     }
 
     boolean mayHaveFewer() {
         return stringCount() > SetupForm.FEWEST_STRINGS;
+    }
+
+    SetupMoment otherMoment() {
+        return moment == SetupMoment.AFTER ? SetupMoment.BEFORE : SetupMoment.AFTER;
+    }
+
+    List<StringColumn> columns() {
+        return List.of(StringColumn.values());
+    }
+
+    List<String> stringProblems() {
+        return IntStream.range(0, stringCount())
+                .boxed()
+                .flatMap(n -> columns().stream()
+                        .flatMap(column -> typed.problem("strings/" + n + "/" + column.field()).stream()))
+                .toList();
     }
 }

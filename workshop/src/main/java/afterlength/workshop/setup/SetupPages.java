@@ -1,7 +1,6 @@
 package afterlength.workshop.setup;
 
 import afterlength.craft.setup.BridgeAnswer;
-import afterlength.craft.setup.BridgeInputs;
 import afterlength.craft.setup.BridgeShape;
 import afterlength.workshop.desk.Addresses;
 import afterlength.workshop.desk.Frame;
@@ -18,6 +17,7 @@ import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.Optional;
 
 /** The set-up bench: what is typed is drawn at once; saving keeps it and makes the sheet. */
 public final class SetupPages implements Room {
@@ -51,39 +51,56 @@ public final class SetupPages implements Room {
         routes.get("/visits/{visit}/setup", this::openBench);
         routes.post("/visits/{visit}/setup", this::save);
         routes.post("/visits/{visit}/setup/drawing", this::draw);
+        routes.post("/visits/{visit}/setup/look", this::look);
         routes.get("/visits/{visit}/bridge-sheet.pdf", this::sheet);
     }
 
     private void openBench(Context context) {
         Visit visit = visits.get(Addresses.id(context, "visit"));
         SetupMoment moment = moment(String.valueOf(context.queryParam("moment")));
-        Typed typed = start.typed(visit, moment, context.queryParam("strings"));
-        show(context, visit, moment, typed, LivePart.atFirst(typed));
+        Typed typed = start.typed(visit, moment);
+        show(context, visit, moment, typed, LiveBench.atFirst(typed, moment, other(visit, moment)));
     }
 
-    /** The part of the page that follows the fingers; problems stand in it too. */
+    /** The parts of the page that follow the fingers; problems stand in them too. */
     private void draw(Context context) {
+        Visit visit = visits.get(Addresses.id(context, "visit"));
         Typed typed = Typed.from(context);
-        Templates.show(context, LivePart.of(typed));
+        SetupMoment moment = moment(typed.raw("moment"));
+        boolean resting = !typed.raw("moving").equals("yes");
+        Templates.show(context, LiveBench.of(typed, moment, other(visit, moment), resting));
+    }
+
+    /** The whole page again with what was typed, nothing saved: for browsers without scripts, and for what changes the form itself. */
+    private void look(Context context) {
+        Visit visit = visits.get(Addresses.id(context, "visit"));
+        Typed typed = SetupTake.from(Typed.from(context));
+        SetupMoment moment = moment(typed.raw("moment"));
+        show(context, visit, moment, typed, LiveBench.atFirst(typed, moment, other(visit, moment)));
+    }
+
+    private Optional<Setup> other(Visit visit, SetupMoment moment) {
+        return setups.findNow(visit.id(), moment == SetupMoment.AFTER ? SetupMoment.BEFORE : SetupMoment.AFTER);
     }
 
     private void save(Context context) {
         Visit visit = visits.get(Addresses.id(context, "visit"));
         Typed typed = Typed.from(context);
         SetupMoment moment = moment(typed.raw("moment"));
-        BridgeInputs inputs = SetupForm.read(typed);
+        SetupBench bench = SetupForm.read(typed);
         String hand = typed.required("hand", "Whose hands", 60);
-        BridgeAnswer answer = SetupForm.solve(typed, inputs);
+        BridgeAnswer answer = SetupForm.solve(typed, bench.inputs());
+        typed.note(new BenchPost(bench.readings()).problems());
         if (typed.sound() && answer instanceof BridgeShape) {
             Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
-            setups.save(new Setup(0, visit.id(), moment, inputs, now, hand));
+            setups.save(new Setup(0, visit.id(), moment, bench, now, hand));
             context.redirect("/visits/" + visit.id() + "/setup?moment=" + moment + "&saved=yes");
         } else {
-            show(context, visit, moment, typed, LivePart.problems(typed));
+            show(context, visit, moment, typed, LiveBench.of(typed, moment, other(visit, moment), true));
         }
     }
 
-    private void show(Context context, Visit visit, SetupMoment moment, Typed typed, LivePart live) {
+    private void show(Context context, Visit visit, SetupMoment moment, Typed typed, LiveBench live) {
         Instrument instrument = instruments.get(visit.instrumentId());
         Frame frame =
                 frames.of("The bridge, " + moment.words()).back("/instruments/" + instrument.id(), instrument.name());

@@ -1,18 +1,18 @@
 package afterlength.workshop.setup;
 
 import afterlength.craft.setup.BassTreble;
-import afterlength.craft.setup.Board;
 import afterlength.craft.setup.BridgeInputs;
 import afterlength.craft.setup.ClearanceConvention;
-import afterlength.craft.setup.FittedString;
-import afterlength.craft.setup.RadiusCrown;
 import afterlength.craft.setup.StringSpacing;
+import afterlength.craft.setup.TemplateCrown;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
-/** A set-up in the columns of its table. */
+/** A set-up in the columns of its table; strings and readings have tables of their own. */
 record SetupRow(
         long id,
         long visitId,
@@ -31,26 +31,45 @@ record SetupRow(
         double grooveFraction,
         double crownRadiusMm,
         Instant savedAt,
-        String hand) {
+        String hand,
+        CrownKind crown,
+        String crownTemplate,
+        SpacingKind spacing) {
 
-    Setup withStrings(List<FittedString> strings) {
-        return new Setup(id, visitId, moment, inputs(strings), savedAt, hand);
+    Setup with(List<StringRow> strings, Map<BenchReading, Double> readings) {
+        List<String> notes = strings.stream().map(StringRow::note).toList();
+        SetupBench bench = new SetupBench(inputs(strings, readings), crownRadiusMm, crownTemplate, notes, readings);
+        return new Setup(id, visitId, moment, bench, savedAt, hand);
     }
 
-    private BridgeInputs inputs(List<FittedString> strings) {
+    private BridgeInputs inputs(List<StringRow> strings, Map<BenchReading, Double> readings) {
+        double a4_Hz = BenchStrings.a4_Hz(readings);
         return new BridgeInputs(
                 speakingLengthMm,
-                Board.ofOneRadius(boardLengthMm, boardRadiusMm),
-                new StringSpacing.ByCentres(nutSpacingMm),
-                new StringSpacing.ByCentres(bridgeSpacingMm),
+                BenchReadings.board(boardLengthMm, boardRadiusMm, readings),
+                spacing.spacing(nutSpacingMm, places(strings, StringRow::nutYMm)),
+                spacing.spacing(bridgeSpacingMm, places(strings, StringRow::bridgeYMm)),
                 new BassTreble(nutClearanceBassMm, nutClearanceTrebleMm),
                 new BassTreble(clearanceBassMm, clearanceTrebleMm),
                 clearanceConvention,
                 projectionMm,
                 grooveFraction,
-                new RadiusCrown(crownRadiusMm),
-                strings,
-                null);
+                crown.crown(
+                        crownRadiusMm,
+                        new TemplateCrown(TemplateText.read(crownTemplate).points())),
+                strings.stream().map(string -> string.fitted(a4_Hz)).toList(),
+                BenchReadings.waist(readings));
+    }
+
+    private List<Double> places(List<StringRow> strings, Function<StringRow, @Nullable Double> place) {
+        return spacing == SpacingKind.GIVEN
+                ? strings.stream()
+                        .map(string -> {
+                            @Nullable Double y_mm = place.apply(string);
+                            return y_mm == null ? Double.valueOf(Double.NaN) : y_mm;
+                        })
+                        .toList()
+                : List.of();
     }
 
     static SetupRow of(Setup setup) {
@@ -62,8 +81,8 @@ record SetupRow(
                 in.speakingLength_mm(),
                 in.board().length_mm(),
                 in.board().radius_mm(),
-                outer(in.nutSpacing()),
-                outer(in.bridgeSpacing()),
+                outer(in.nutSpacing(), in),
+                outer(in.bridgeSpacing(), in),
                 in.nutClearance_mm().bass_mm(),
                 in.nutClearance_mm().treble_mm(),
                 in.boardEndClearance_mm().bass_mm(),
@@ -71,23 +90,17 @@ record SetupRow(
                 in.clearanceConvention(),
                 in.projection_mm(),
                 in.grooveFraction(),
-                radius(in),
+                setup.bench().crownRadius_mm(),
                 setup.savedAt(),
-                setup.hand());
+                setup.hand(),
+                CrownKind.of(in.crown()),
+                setup.bench().template(),
+                SpacingKind.of(in.bridgeSpacing()));
     }
 
-    private static double outer(StringSpacing spacing) {
-        if (spacing instanceof StringSpacing.ByCentres centres) {
-            return centres.outer_mm();
-        }
-        throw new IllegalArgumentException("the set-up page keeps strings spaced by centres only");
-    }
-
-    private static double radius(BridgeInputs inputs) {
-        if (inputs.crown() instanceof RadiusCrown crown) {
-            return crown.radius_mm();
-        }
-        throw new IllegalArgumentException("the set-up page keeps crowns of one radius only");
+    private static double outer(StringSpacing spacing, BridgeInputs inputs) {
+        double[] places_mm = spacing.places_mm(inputs.strings());
+        return places_mm[places_mm.length - 1] - places_mm[0];
     }
 
     Map<String, Object> columns() {
@@ -109,6 +122,9 @@ record SetupRow(
         columns.put("crownRadiusMm", crownRadiusMm);
         columns.put("savedAt", savedAt);
         columns.put("hand", hand);
+        columns.put("crown", crown);
+        columns.put("crownTemplate", crownTemplate);
+        columns.put("spacing", spacing);
         return columns;
     }
 }

@@ -13,11 +13,10 @@ import afterlength.workshop.ledger.SettingsStore;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
 /**
- * What the set-up page shows before anything is typed: what was saved; else what was measured in the examination; else empty
- * fields. Nothing is ever filled in from the name of a size.
+ * What the set-up page shows before anything is typed: what was saved for this visit; else what an earlier visit left and the
+ * examination measured anew; else empty fields. Nothing is ever filled in from the name of a size.
  */
 public final class SetupStart {
     static final List<Choice> CONVENTIONS =
@@ -46,29 +45,53 @@ public final class SetupStart {
         this.settings = settings;
     }
 
-    Typed typed(Visit visit, SetupMoment moment, @Nullable String strings) {
+    Typed typed(Visit visit, SetupMoment moment) {
         Map<String, String> known = new HashMap<>(setups.findNow(visit.id(), moment)
                 .or(() -> setups.findNow(visit.id(), SetupMoment.BEFORE))
-                .map(setup -> SetupForm.typedOf(setup.inputs()))
-                .orElseGet(() -> measured(visit)));
-        if (strings != null) {
-            known.put("string_count", strings);
-        }
+                .map(setup -> SetupTyped.of(setup.bench()))
+                .orElseGet(() -> fresh(visit)));
         known.put("hand", settings.get().usualHand());
         return Typed.known(known);
     }
 
-    private Map<String, String> measured(Visit visit) {
+    /** What an earlier visit left, and over it what was measured on this one. */
+    private Map<String, String> fresh(Visit visit) {
+        Map<String, String> known = new HashMap<>(setups.findEarlier(visit.instrumentId(), visit.id())
+                .map(setup -> SetupTyped.of(setup.bench()))
+                .orElseGet(() -> unknown(visit)));
+        known.putAll(measured(visit));
+        return known;
+    }
+
+    private Map<String, String> unknown(Visit visit) {
         Map<String, String> known = new HashMap<>();
         known.put("clearance_convention", "square");
+        known.put("crown", CrownKind.RADIUS.name());
+        known.put("spacing", SpacingKind.CENTRES.name());
         List<String> names = stringNames(instruments.get(visit.instrumentId()).kind());
         known.put("string_count", Integer.toString(names.size()));
         for (int n = 0; n < names.size(); n++) {
             known.put("strings/" + n + "/name", names.get(n));
         }
-        FIELDS.forEach((field, quantity) -> measures.findNow(visit.id(), quantity, Moment.BEFORE)
-                .ifPresent(measure -> known.put(field, Figures.typed(measure.value()))));
         return known;
+    }
+
+    private Map<String, String> measured(Visit visit) {
+        Map<String, Quantity> all = new HashMap<>(FIELDS);
+        for (BenchReading reading : BenchReading.values()) {
+            reading.findMeasured().ifPresent(quantity -> all.put(reading.field(), quantity));
+        }
+        Map<String, String> known = new HashMap<>();
+        all.forEach((field, quantity) -> measures.findNow(visit.id(), quantity, Moment.BEFORE)
+                .ifPresent(measure -> known.put(field, Figures.typed(measure.value()))));
+        BenchReading.TOGETHER.forEach(pair -> leaveOutHalf(pair, known));
+        return known;
+    }
+
+    private static void leaveOutHalf(List<BenchReading> pair, Map<String, String> known) {
+        if (!pair.stream().allMatch(reading -> known.containsKey(reading.field()))) {
+            pair.forEach(reading -> known.remove(reading.field()));
+        }
     }
 
     /** Tuned in fifths, the bass in fourths, as nearly all are today; the names are typed over where one is not. */

@@ -1,12 +1,11 @@
 package afterlength.workshop.setup;
 
-import afterlength.craft.setup.FittedString;
-import afterlength.craft.setup.StringPull;
 import afterlength.workshop.ledger.Ledger;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
-import org.jspecify.annotations.Nullable;
 
 /** Keeps set-ups. Rows are only added; the latest one of a visit and moment holds. */
 public final class SetupStore {
@@ -14,15 +13,6 @@ public final class SetupStore {
 
     public SetupStore(Ledger ledger) {
         this.ledger = ledger;
-    }
-
-    private record StringRow(
-            String name, double diameterMm, @Nullable Double tensionN) {
-        FittedString fitted() {
-            return tensionN == null
-                    ? FittedString.ofDiameter(name, diameterMm)
-                    : FittedString.ofTension(name, diameterMm, tensionN);
-        }
     }
 
     public Optional<Setup> findNow(long visitId, SetupMoment moment) {
@@ -33,7 +23,20 @@ public final class SetupStore {
                 .bind("moment", moment)
                 .mapTo(SetupRow.class)
                 .findOne()
-                .map(row -> row.withStrings(strings(handle, row.id()))));
+                .map(row -> whole(handle, row)));
+    }
+
+    /** The latest saving of an instrument in a visit other than this one: where its next set-up starts from. */
+    public Optional<Setup> findEarlier(long instrumentId, long visitId) {
+        return ledger.read(handle -> handle.createQuery("""
+                        SELECT s.* FROM setup_now s JOIN visit v ON v.id = s.visit_id
+                        WHERE v.instrument_id = :instrument AND v.id <> :visit ORDER BY s.id DESC LIMIT 1
+                        """)
+                .bind("instrument", instrumentId)
+                .bind("visit", visitId)
+                .mapTo(SetupRow.class)
+                .findOne()
+                .map(row -> whole(handle, row)));
     }
 
     /** Every saving of a visit, the earliest first. */
@@ -44,7 +47,7 @@ public final class SetupStore {
                 .mapTo(SetupRow.class)
                 .list()
                 .stream()
-                .map(row -> row.withStrings(strings(handle, row.id())))
+                .map(row -> whole(handle, row))
                 .toList());
     }
 
@@ -55,47 +58,63 @@ public final class SetupStore {
                             INSERT INTO setup (visit_id, replaces, moment, speaking_length_mm, board_length_mm, board_radius_mm,
                               nut_spacing_mm, bridge_spacing_mm, nut_clearance_bass_mm, nut_clearance_treble_mm,
                               clearance_bass_mm, clearance_treble_mm, clearance_convention, projection_mm, groove_fraction,
-                              crown_radius_mm, saved_at, hand)
+                              crown_radius_mm, crown, crown_template, spacing, saved_at, hand)
                             VALUES (:visitId,
                               (SELECT max(id) FROM setup_now WHERE visit_id = :visitId AND moment = :moment),
                               :moment, :speakingLengthMm, :boardLengthMm, :boardRadiusMm, :nutSpacingMm, :bridgeSpacingMm,
                               :nutClearanceBassMm, :nutClearanceTrebleMm, :clearanceBassMm, :clearanceTrebleMm,
-                              :clearanceConvention, :projectionMm, :grooveFraction, :crownRadiusMm, :savedAt, :hand)
+                              :clearanceConvention, :projectionMm, :grooveFraction, :crownRadiusMm, :crown, :crownTemplate,
+                              :spacing, :savedAt, :hand)
                             """)
                     .bindMap(SetupRow.of(setup).columns())
                     .executeAndReturnGeneratedKeys("id")
                     .mapTo(Long.class)
                     .one();
-            addStrings(handle, id, setup);
+            addStrings(handle, id, StringRows.of(setup.bench()));
+            addReadings(handle, id, setup.bench().readings());
         });
     }
 
-    private static void addStrings(Handle handle, long setupId, Setup setup) {
-        List<FittedString> strings = setup.inputs().strings();
+    private static void addStrings(Handle handle, long setupId, List<StringRow> strings) {
         for (int position = 0; position < strings.size(); position++) {
-            FittedString string = strings.get(position);
             handle.createUpdate("""
-                            INSERT INTO setup_string (setup_id, position, name, diameter_mm, tension_n)
-                            VALUES (:setup, :position, :name, :diameter, :tension)
+                            INSERT INTO setup_string (setup_id, position, name, diameter_mm, tension_n, note, linear_density_g_m,
+                              nut_y_mm, bridge_y_mm)
+                            VALUES (:setup, :position, :name, :diameter, :tension, :note, :density, :nutY, :bridgeY)
                             """)
-                    .bind("setup", setupId)
-                    .bind("position", position)
-                    .bind("name", string.name())
-                    .bind("diameter", string.diameter_mm())
-                    .bind("tension", string.pull() instanceof StringPull.Tension known ? known.tension_N() : null)
+                    .bindMap(strings.get(position).columns(setupId, position))
                     .execute();
         }
     }
 
-    private static List<FittedString> strings(Handle handle, long setupId) {
-        return handle
-                .createQuery(
-                        "SELECT name, diameter_mm, tension_n FROM setup_string WHERE setup_id = :setup ORDER BY position")
+    private static void addReadings(Handle handle, long setupId, Map<BenchReading, Double> readings) {
+        readings.forEach((reading, value) -> handle.createUpdate(
+                        "INSERT INTO setup_reading (setup_id, reading, value) VALUES (:setup, :reading, :value)")
+                .bind("setup", setupId)
+                .bind("reading", reading)
+                .bind("value", value)
+                .execute());
+    }
+
+    private static Setup whole(Handle handle, SetupRow row) {
+        return row.with(strings(handle, row.id()), readings(handle, row.id()));
+    }
+
+    private static List<StringRow> strings(Handle handle, long setupId) {
+        return handle.createQuery("SELECT * FROM setup_string WHERE setup_id = :setup ORDER BY position")
                 .bind("setup", setupId)
                 .mapTo(StringRow.class)
-                .list()
+                .list();
+    }
+
+    private record ReadingRow(BenchReading reading, double value) {}
+
+    private static Map<BenchReading, Double> readings(Handle handle, long setupId) {
+        return handle
+                .createQuery("SELECT reading, value FROM setup_reading WHERE setup_id = :setup")
+                .bind("setup", setupId)
+                .mapTo(ReadingRow.class)
                 .stream()
-                .map(StringRow::fitted)
-                .toList();
+                .collect(Collectors.toMap(ReadingRow::reading, ReadingRow::value));
     }
 }

@@ -11,7 +11,8 @@ record TodayPage(
         Sentence sentence,
         @Nullable Notice notice,
         List<String> hands,
-        String hand) {
+        String hand,
+        List<BenchTimer> timers) {
 
     boolean empty() {
         return today.places().isEmpty();

@@ -10,6 +10,8 @@ import afterlength.workshop.ledger.SettingsStore;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
+import java.util.Comparator;
+import java.util.List;
 
 /** Today: what hands should do next, what dries, what waits for other stages. */
 final class TodayPages implements Room {
@@ -18,15 +20,24 @@ final class TodayPages implements Room {
     private final HouseStore house;
     private final StepStore steps;
     private final DiaryStore diary;
+    private final List<BenchTimers> timers;
     private final Clock clock;
     private final Notices notices;
 
-    TodayPages(Frames frames, Ledger ledger, SettingsStore settings, StepStore steps, DiaryStore diary, Clock clock) {
+    TodayPages(
+            Frames frames,
+            Ledger ledger,
+            SettingsStore settings,
+            StepStore steps,
+            DiaryStore diary,
+            List<BenchTimers> timers,
+            Clock clock) {
         this.frames = frames;
         this.settings = settings;
         this.house = new HouseStore(ledger);
         this.steps = steps;
         this.diary = diary;
+        this.timers = timers;
         this.clock = clock;
         this.notices = new Notices(diary, steps, clock);
     }
@@ -49,7 +60,11 @@ final class TodayPages implements Room {
                         TodayWords.sentence(today),
                         notices.read(context).orElse(null),
                         now.hands(),
-                        Hands.current(context, now.hands())));
+                        Hands.current(context, now.hands()),
+                        timers.stream()
+                                .flatMap(one -> one.list(today.now()).stream())
+                                .sorted(Comparator.comparing(BenchTimer::until))
+                                .toList()));
     }
 
     private void chooseHand(Context context) {

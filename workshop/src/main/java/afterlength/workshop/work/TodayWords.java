@@ -37,9 +37,21 @@ final class TodayWords {
         return Duration.between(now, drying.status().until()).toSeconds();
     }
 
-    /** As the page's script counts on: begun minutes, and days when there are many. */
+    static long secondsLeft(BenchTimer timer, Instant now) {
+        return Duration.between(now, timer.until()).toSeconds();
+    }
+
     static String left(Drying drying, Instant now) {
-        long minutes = (secondsLeft(drying, now) + 59) / 60;
+        return left(secondsLeft(drying, now));
+    }
+
+    static String left(BenchTimer timer, Instant now) {
+        return timer.until().isAfter(now) ? left(secondsLeft(timer, now)) : timer.due();
+    }
+
+    /** As the page's script counts on: begun minutes, and days when there are many. */
+    private static String left(long seconds) {
+        long minutes = (seconds + 59) / 60;
         return (minutes >= DAYS_FROM_MIN ? Figures.fixed(minutes / 1440.0, 1) + " days" : Figures.duration(minutes))
                 + " left";
     }

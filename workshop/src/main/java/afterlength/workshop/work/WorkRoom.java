@@ -21,11 +21,23 @@ public final class WorkRoom implements Room {
             InstrumentStore instruments,
             VisitStore visits,
             Clock clock) {
+        this(frames, ledger, settings, instruments, visits, List.of(), clock);
+    }
+
+    /** With clocks of the bench that belong to no step. */
+    public WorkRoom(
+            Frames frames,
+            Ledger ledger,
+            SettingsStore settings,
+            InstrumentStore instruments,
+            VisitStore visits,
+            List<BenchTimers> timers,
+            Clock clock) {
         StepStore steps = new StepStore(ledger);
         DiaryStore diary = new DiaryStore(ledger);
         MaterialStore materials = new MaterialStore(ledger);
         rooms = List.of(
-                new TodayPages(frames, ledger, settings, steps, diary, clock),
+                new TodayPages(frames, ledger, settings, steps, diary, timers, clock),
                 new TapPages(settings, new OneTap(ledger), diary, clock),
                 new WorkPages(frames, ledger, instruments, visits, steps, diary, clock),
                 new StepPages(frames, ledger, visits, steps),

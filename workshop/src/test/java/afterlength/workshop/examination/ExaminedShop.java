@@ -1,5 +1,6 @@
 package afterlength.workshop.examination;
 
+import afterlength.sight.picture.PictureFile;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.Room;
 import afterlength.workshop.instrument.Arrival;

@@ -3,6 +3,7 @@ package afterlength.workshop.examination;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import afterlength.sight.picture.PictureFile;
 import afterlength.workshop.desk.NotHere;
 import com.drew.imaging.jpeg.JpegMetadataReader;
 import com.drew.metadata.exif.ExifDirectoryBase;

@@ -2,6 +2,7 @@ package afterlength.workshop.examination;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import afterlength.sight.picture.PictureFile;
 import afterlength.workshop.desk.Desk;
 import java.io.IOException;
 import java.net.URI;

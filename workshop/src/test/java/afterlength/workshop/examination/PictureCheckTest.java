@@ -2,6 +2,10 @@ package afterlength.workshop.examination;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import afterlength.sight.picture.FileKind;
+import afterlength.sight.picture.PictureCheck;
+import afterlength.sight.picture.PictureFile;
+import afterlength.sight.picture.PictureHead;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.SplittableRandom;

@@ -41,7 +41,8 @@ class HistoryStoreTest {
                     + " bridge_spacing_mm, nut_clearance_bass_mm, nut_clearance_treble_mm, clearance_bass_mm, clearance_treble_mm,"
                     + " clearance_convention, projection_mm, groove_fraction, crown_radius_mm, saved_at, hand)"
                     + " VALUES (1, 1, 'AFTER', 370, 300, 42, 17, 37, 0.5, 0.4, 6, 4.5, 'SQUARE', 32, 0.33, 42, '2026-11-03T10:00:00Z', 'h')",
-            "INSERT INTO setup_string VALUES (1, 0, 'C', 1.2, NULL)",
+            "INSERT INTO setup_string (setup_id, position, name, diameter_mm) VALUES (1, 0, 'C', 1.2)",
+            "INSERT INTO setup_reading VALUES (1, 'A4', 442)",
             "INSERT INTO handover (id, visit_id, handed_over_on, received_by, left_as_it_was, care, returned_parts, written_at, hand)"
                     + " VALUES (1, 1, '2026-11-03', 'n', '', '', '', '2026-11-03T10:00:00Z', 'h')");
 
@@ -68,6 +69,7 @@ class HistoryStoreTest {
                 "diary_entry",
                 "setup",
                 "setup_string",
+                "setup_reading",
                 "handover"
             })
     void aRowOfHistoryCanNeitherBeChangedNorRemoved(String table) {

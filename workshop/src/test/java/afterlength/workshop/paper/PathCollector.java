@@ -3,6 +3,7 @@ package afterlength.workshop.paper;
 import java.awt.geom.GeneralPath;
 import java.awt.geom.PathIterator;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 /** Follows the drawing operators of a page and keeps the straight pieces of what is stroked. */
 final class PathCollector extends PDFGraphicsStreamEngine {
     private final List<MeasuredLine> lines = new ArrayList<>();
+    private final List<Rectangle2D> areas = new ArrayList<>();
     private final GeneralPath path = new GeneralPath();
 
     private PathCollector(PDPage page) {
@@ -30,6 +32,23 @@ final class PathCollector extends PDFGraphicsStreamEngine {
             throw new UncheckedIOException(broken);
         }
         return collector.lines;
+    }
+
+    /** The box of every path that is filled, in millimetres from the lower left corner. */
+    static List<Rectangle2D> areas(PDPage page) {
+        PathCollector collector = new PathCollector(page);
+        try {
+            collector.processPage(page);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+        return collector.areas;
+    }
+
+    private void keepArea() {
+        Rectangle2D box = path.getBounds2D();
+        double k = PdfPen.POINTS_PER_MM;
+        areas.add(new Rectangle2D.Double(box.getX() / k, box.getY() / k, box.getWidth() / k, box.getHeight() / k));
     }
 
     private void keepLines() {
@@ -65,6 +84,7 @@ final class PathCollector extends PDFGraphicsStreamEngine {
 
     @Override
     public void fillPath(int windingRule) {
+        keepArea();
         path.reset();
     }
 

@@ -1,5 +1,6 @@
 package afterlength.workshop.paper;
 
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -60,6 +61,11 @@ public final class PdfRuler implements AutoCloseable {
     /** Upright lines of about this length, within the tolerance. */
     public List<MeasuredLine> uprightLines(int page, double length_mm, double tolerance_mm) {
         return lines(page, length_mm, tolerance_mm, MeasuredLine::isUpright);
+    }
+
+    /** The box of every filled path. */
+    public List<Rectangle2D> areas(int page) {
+        return PathCollector.areas(page(page));
     }
 
     public String text() {

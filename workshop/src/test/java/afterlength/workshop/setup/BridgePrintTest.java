@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import afterlength.craft.setup.BridgeShape;
 import afterlength.craft.units.Length;
+import afterlength.workshop.desk.Figures;
 import afterlength.workshop.paper.CheckRules;
 import afterlength.workshop.paper.MeasuredLine;
 import afterlength.workshop.paper.PaperSize;
@@ -28,6 +29,7 @@ class BridgePrintTest {
                         "3 March 2026",
                         "Afterlength 0.1.0",
                         size,
+                        false,
                         Length.ofMm(41)));
     }
 

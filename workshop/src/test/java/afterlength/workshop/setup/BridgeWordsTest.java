@@ -48,9 +48,14 @@ class BridgeWordsTest {
                 new Caveat.NoCommonRange(Length.ofMm(309)),
                 "For a speaking length of 309.0 mm no common range is known; compare with the instrument as it came.");
         assertWords(
-                new Caveat.InnerClearanceOutsideOuter("D", Length.ofMm(3), one, two),
+                new Caveat.InnerClearanceOutsideOuter(List.of("D"), List.of(Length.ofMm(3)), one, two),
                 "At the board end the D string comes to 3.0 mm, outside the two outer ones (1.0 to 2.0 mm): crown and board "
                         + "do not match.");
+        assertWords(
+                new Caveat.InnerClearanceOutsideOuter(
+                        List.of("D", "A"), List.of(Length.ofMm(3), Length.ofMm(4)), one, two),
+                "At the board end the D string comes to 3.0 mm, A to 4.0 mm, outside the two outer ones (1.0 to 2.0 mm): crown"
+                        + " and board do not match.");
         assertWords(
                 new Caveat.StringTouchesBoard("D", Length.ofMm(-0.2)),
                 "The D string would lie on the end of the board (clearance −0.2 mm). Give more clearance or another crown.");

@@ -1,0 +1,96 @@
+package afterlength.craft.colour;
+
+import static afterlength.craft.colour.ColourTable.number;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import afterlength.craft.geometry.Point;
+import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import java.io.IOException;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class LineVisibilityTest {
+    private static final double PIXELS_PER_MM = 10;
+    private static final Lab VARNISH = new Lab(42, 18, 36);
+
+    @Test
+    void anEvenFieldStaysAsItIs() {
+        LinearPicture even = picture(120, 120, 0, 0);
+        LinearPicture seen = EyeBlur.seen(even, 400);
+        assertThat(seen.at_mm(6, 6).y()).isCloseTo(even.at_mm(6, 6).y(), within(1e-12));
+        assertThat(seen.at_mm(0, 0).z()).isCloseTo(even.at_mm(0, 0).z(), within(1e-12));
+        assertThat(EyeBlur.pixelsPerDegree(10, 400)).isCloseTo(69.8, within(0.1));
+    }
+
+    /**
+     * 60 lines whose visibility another program reckoned; how it laid strip and pixels is not told, so ours lie within a twentieth of
+     * it and not within its printed digits.
+     */
+    @Test
+    void linesStandOutAsAnotherProgramReckonsThem() throws IOException {
+        for (NamedCsvRecord row : ColourTable.rows("visibility_line_cases.csv")) {
+            double width_mm = number(row, "width_mm");
+            double distance_mm = number(row, "distance_mm");
+            int width_px = 2 * (int) Math.ceil(Math.max(60, 0.9 * EyeBlur.pixelsPerDegree(PIXELS_PER_MM, distance_mm)));
+            LinearPicture picture = picture(width_px, 3, number(row, "dL"), width_mm);
+            double middle_mm = width_px / PIXELS_PER_MM / 2;
+            double[] seen = new LinePieces(EyeBlur.seen(picture, distance_mm))
+                    .differences(List.of(new Point(middle_mm, 0.1), new Point(middle_mm, 0.2)));
+            double expected = number(row, "peak_dE00");
+            assertThat(seen[0]).as(row.toString()).isCloseTo(expected, within(0.05 * expected));
+        }
+    }
+
+    /** A line across the middle, dark by some L*; pixels that it covers in part are mixed as light. */
+    private static LinearPicture picture(int width, int height, double delta, double line_mm) {
+        Xyz varnish = VARNISH.toXyz(Xyz.SRGB_WHITE);
+        Xyz line = new Lab(42 + delta, 18, 36).toXyz(Xyz.SRGB_WHITE);
+        return LinearPicture.of(width, height, PIXELS_PER_MM, (column, row) -> {
+            double from = Math.abs(column + 0.5 - width / 2.0) - 0.5;
+            double covered = Math.max(0, Math.min(1, line_mm * PIXELS_PER_MM / 2 - from));
+            return mix(varnish, line, covered);
+        });
+    }
+
+    private static Xyz mix(Xyz first, Xyz second, double part) {
+        return new Xyz(
+                first.x() + part * (second.x() - first.x()),
+                first.y() + part * (second.y() - first.y()),
+                first.z() + part * (second.z() - first.z()));
+    }
+
+    /** Grain of some L* up and down, and a repair of two L* and 0.4 mm in it. */
+    private static LinearPicture grained(double unrest, double repair, long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        double[] stripes = random.doubles(400, -unrest, unrest).toArray();
+        return LinearPicture.of(160, 320, PIXELS_PER_MM, (column, row) -> {
+            boolean onLine = Math.abs(row + 0.5 - 160) <= 2;
+            double grain = stripes[row / 3];
+            return new Lab(42 + grain + (onLine ? repair : 0), 18, 36).toXyz(Xyz.SRGB_WHITE);
+        });
+    }
+
+    private static final List<Point> ACROSS = List.of(new Point(2, 16), new Point(14, 16));
+
+    @Test
+    void grainHidesWhatEvenVarnishShows() {
+        LineVisibility even = LineVisibility.of(grained(0.1, -3, 4), ACROSS, 400);
+        LineVisibility grain = LineVisibility.of(grained(4, -0.5, 4), ACROSS, 400);
+        assertThat(even.word()).isEqualTo(LineVisibility.Word.VISIBLE);
+        assertThat(even.shareAbove()).isEqualTo(1);
+        assertThat(grain.control()).isGreaterThan(even.control());
+    }
+
+    /** An untouched place is one of seven lines alike: it is the highest of them in about one of seven. */
+    @Test
+    void anUntouchedPlaceReadsAsTheVarnishBesideIt() {
+        int below = 0;
+        for (int seed = 0; seed < 20; seed++) {
+            LineVisibility untouched = LineVisibility.of(grained(1.5, 0, seed), ACROSS, 400);
+            below += untouched.high() <= untouched.control() ? 1 : 0;
+        }
+        assertThat(below).isGreaterThanOrEqualTo(14);
+    }
+}

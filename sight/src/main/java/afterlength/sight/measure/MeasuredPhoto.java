@@ -1,0 +1,63 @@
+package afterlength.sight.measure;
+
+import afterlength.sight.camera.FittedView;
+import afterlength.sight.card.Card;
+import java.util.List;
+
+/** A photograph whose camera is solved: every mark set on it can be measured. */
+public final class MeasuredPhoto implements PhotoAnswer {
+    private final Card card;
+    private final FittedView fitted;
+    private final Print print;
+    private final int width_px;
+    private final int height_px;
+    private final List<Caveat> caveats;
+    private final MarkMeasuring measuring;
+
+    MeasuredPhoto(
+            Card card,
+            FittedView fitted,
+            Print print,
+            int width_px,
+            int height_px,
+            double picking_px,
+            List<Caveat> caveats) {
+        this.card = card;
+        this.fitted = fitted;
+        this.print = print;
+        this.width_px = width_px;
+        this.height_px = height_px;
+        this.caveats = List.copyOf(caveats);
+        this.measuring = new MarkMeasuring(fitted, card, print, picking_px);
+    }
+
+    public MarkAnswer measure(Mark mark) {
+        return measuring.measure(mark);
+    }
+
+    public Card card() {
+        return card;
+    }
+
+    /** The camera, for whoever draws over the picture. */
+    public FittedView fitted() {
+        return fitted;
+    }
+
+    /** The print of the card, for whoever looks for a place on it. */
+    public Print print() {
+        return print;
+    }
+
+    public int width_px() {
+        return width_px;
+    }
+
+    public int height_px() {
+        return height_px;
+    }
+
+    public List<Caveat> caveats() {
+        return caveats;
+    }
+}
