@@ -141,7 +141,6 @@ final class Moves {
     private void changePerson(Candidate candidate) {
         int step = shared[random.nextInt(shared.length)];
         int set = network.persons[step] & ~(1 << candidate.person[step]);
-        // A few of those after it may choose afresh.
         for (int skip = random.nextInt(Integer.bitCount(set)); skip > 0; skip--) {
             set &= set - 1;
         }
