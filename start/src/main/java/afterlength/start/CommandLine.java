@@ -66,15 +66,20 @@ public final class CommandLine {
         if (LoggerRunner.isAsked(name, rest)) {
             return LoggerRunner.run(rest, console);
         }
-        if (verb.isPresent()) {
+        Command command = commands.get(name);
+        boolean asksCommand = command != null && rest.stream().anyMatch(CommandLine::isOptionOfCommand);
+        if (verb.isPresent() && !asksCommand) {
             return VerbRunner.run(verb.get(), rest, console, clock);
         }
-        Command command = commands.get(name);
         if (command != null) {
             return command.run(rest, console);
         }
         console.answer(unknown(name).json());
         return Exit.REFUSED;
+    }
+
+    private static boolean isOptionOfCommand(String argument) {
+        return argument.startsWith("--") && !argument.equals("--help");
     }
 
     private Reply unknown(String name) {

@@ -22,6 +22,7 @@ public final class Main {
         Map<String, Command> commands = new LinkedHashMap<>();
         commands.put(MeasureCommand.NAME, new MeasureCommand());
         commands.put(CardCommand.NAME, new CardCommand());
+        commands.put(PlanCommand.NAME, new PlanCommand());
         commands.put("demo", new DemoCommand());
         CommandLine commandLine =
                 new CommandLine(Verb.all(), commands, new OpenShop(), Clock.system(ZoneId.systemDefault()));

@@ -72,6 +72,16 @@ public final class AnswerDocument {
         return this;
     }
 
+    public AnswerDocument putWhole(String key, List<Integer> numbers) {
+        fields.put(key, numbers);
+        return this;
+    }
+
+    public AnswerDocument putWholeRows(String key, List<List<Integer>> rows) {
+        fields.put(key, rows);
+        return this;
+    }
+
     public AnswerDocument putObjects(String key, List<AnswerDocument> objects) {
         fields.put(key, objects.stream().map(object -> object.fields).toList());
         return this;

@@ -57,6 +57,15 @@ public final class DocumentValue {
         return number;
     }
 
+    /** A whole number, or the low end of the range when there is none in it. */
+    public int asWhole(int low, int high, String unit) {
+        double number = asNumber(Range.between(low, high, unit));
+        if (!Double.isNaN(number) && number != Math.rint(number)) {
+            refuse("give a whole number.");
+        }
+        return Double.isNaN(number) ? low : (int) number;
+    }
+
     /** True or false; false when it is neither. */
     public boolean asTruth() {
         return value instanceof Boolean truth

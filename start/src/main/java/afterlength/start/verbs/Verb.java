@@ -42,6 +42,7 @@ public interface Verb {
                 new GluingVerb(),
                 new VarnishVerb(),
                 new ColourDifferenceVerb(),
-                new RetouchVerb());
+                new RetouchVerb(),
+                new PlanVerb());
     }
 }
