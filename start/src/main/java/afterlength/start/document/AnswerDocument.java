@@ -57,7 +57,7 @@ public final class AnswerDocument {
         return this;
     }
 
-    /** A table without names, row by row. */
+    /** Rows of numbers, such as points of a curve. */
     public AnswerDocument putRows(String key, List<List<Double>> rows) {
         fields.put(
                 key,
@@ -84,16 +84,6 @@ public final class AnswerDocument {
 
     public AnswerDocument putObjects(String key, List<AnswerDocument> objects) {
         fields.put(key, objects.stream().map(object -> object.fields).toList());
-        return this;
-    }
-
-    /** Rows of numbers, such as points of a curve. */
-    public AnswerDocument putRows(String key, List<List<Double>> rows) {
-        fields.put(
-                key,
-                rows.stream()
-                        .map(row -> row.stream().map(Figure::rounded).toList())
-                        .toList());
         return this;
     }
 
