@@ -43,6 +43,9 @@ class HistoryStoreTest {
                     + " VALUES (1, 1, 'AFTER', 370, 300, 42, 17, 37, 0.5, 0.4, 6, 4.5, 'SQUARE', 32, 0.33, 42, '2026-11-03T10:00:00Z', 'h')",
             "INSERT INTO setup_string (setup_id, position, name, diameter_mm) VALUES (1, 0, 'C', 1.2)",
             "INSERT INTO setup_reading VALUES (1, 'A4', 442)",
+            "INSERT INTO mark (id, visit_id, photograph_id, tool, selector, arch, remark, hand, written_at)"
+                    + " VALUES (1, 1, 1, 'POINT', '<svg/>', 'EDGE', '', 'h', '2026-11-03T10:00:00Z')",
+            "INSERT INTO card_print (id, card, level_mm, upright_mm, written_at) VALUES (1, 'BODY', 100, 100, '2026-11-03T10:00:00Z')",
             "INSERT INTO handover (id, visit_id, handed_over_on, received_by, left_as_it_was, care, returned_parts, written_at, hand)"
                     + " VALUES (1, 1, '2026-11-03', 'n', '', '', '', '2026-11-03T10:00:00Z', 'h')");
 
@@ -70,6 +73,8 @@ class HistoryStoreTest {
                 "setup",
                 "setup_string",
                 "setup_reading",
+                "mark",
+                "card_print",
                 "handover"
             })
     void aRowOfHistoryCanNeitherBeChangedNorRemoved(String table) {
