@@ -21,10 +21,18 @@ import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.Room;
 import afterlength.workshop.desk.SourcesPages;
 import afterlength.workshop.examination.Air;
+import afterlength.workshop.examination.CardPages;
+import afterlength.workshop.examination.CardPrintStore;
+import afterlength.workshop.examination.CardSearches;
 import afterlength.workshop.examination.ConditionReports;
 import afterlength.workshop.examination.ExaminationChapter;
 import afterlength.workshop.examination.FindingPages;
 import afterlength.workshop.examination.FindingStore;
+import afterlength.workshop.examination.MarkActions;
+import afterlength.workshop.examination.MarkFiles;
+import afterlength.workshop.examination.MarkGrounds;
+import afterlength.workshop.examination.MarkPages;
+import afterlength.workshop.examination.MarkStore;
 import afterlength.workshop.examination.MeasurePages;
 import afterlength.workshop.examination.MeasureStore;
 import afterlength.workshop.examination.PhotographIntake;
@@ -116,6 +124,8 @@ final class House {
     final VarnishStore varnishes;
     final HandoverStore handovers;
     final FinalReports finalReports;
+    final MarkStore marks;
+    final CardPrintStore cardPrints;
     private final Ledger ledger;
     final Clock clock;
 
@@ -132,6 +142,8 @@ final class House {
         intake = new PhotographIntake(photographs, originals, smallPictures, clock);
         findings = new FindingStore(ledger);
         sittings = new SittingStore(ledger);
+        marks = new MarkStore(ledger);
+        cardPrints = new CardPrintStore(ledger);
         measures = new MeasureStore(ledger);
         climate = new ClimateStore(ledger);
         loggerFiles = Photographs.ofLoggers(folder);
@@ -207,6 +219,8 @@ final class House {
     Desk openDesk(int port) {
         Frames frames = new Frames(settings);
         VisitHome home = new VisitHome(frames, visits, instruments);
+        MarkGrounds grounds = new MarkGrounds(home, photographs);
+        CardSearches searches = new CardSearches(originals, cardPrints);
         List<Chapter> chapters = List.of(
                 new ExaminationChapter(photographs, findings, measures),
                 new AgreementChapter(proposals),
@@ -219,6 +233,10 @@ final class House {
                 new ReceivePages(frames, settings, owners, instruments, visits, clock),
                 new PhotographPages(home, photographs, intake),
                 new PictureRoom(photographs, originals, smallPictures),
+                new CardPages(grounds, searches, "Afterlength " + Version.get()),
+                new MarkPages(home, grounds, settings, findings, marks, searches, cardPrints, clock),
+                new MarkActions(grounds, marks, findings, searches, clock),
+                new MarkFiles(grounds, marks, findings, searches),
                 new FindingPages(home, settings, findings, photographs, sittings, clock),
                 new SittingPages(home, settings, sittings, roomAir, clock),
                 new MeasurePages(home, settings, measures, roomAir, clock),

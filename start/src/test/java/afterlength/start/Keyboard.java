@@ -72,7 +72,7 @@ final class Keyboard {
         reach("document.activeElement.getAttribute('href') === '" + address + "'", address);
     }
 
-    private void reach(String condition, String what) {
+    void reach(String condition, String what) {
         for (int tabs = 0; tabs < TABS_AT_MOST; tabs++) {
             if (Boolean.TRUE.equals(page.evaluate(condition))) {
                 return;

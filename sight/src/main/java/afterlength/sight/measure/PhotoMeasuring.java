@@ -90,12 +90,13 @@ public final class PhotoMeasuring {
     }
 
     private PhotoAnswer fit(Picture picture, FoundCard found) {
+        Print print = request.prints().apply(found.card());
         LensGuess anyLens = LensGuess.of(picture.width_px(), picture.height_px(), OptionalDouble.empty());
         List<Sighting> sightings =
-                CornerChoice.of(found, request.print(), request.calibrated().orElse(anyLens));
+                CornerChoice.of(found, print, request.calibrated().orElse(anyLens));
         LensChoice lens = LensChoice.of(picture, request.calibrated(), sightings);
         FittedView fitted = lens.fitted();
-        long outside = cornersOutside(picture, found.card(), fitted);
+        long outside = cornersOutside(picture, found.card(), print, fitted);
         if (outside > 0) {
             return refused(Refusals.cut(outside, found.card().cornerCount()));
         }
@@ -107,16 +108,16 @@ public final class PhotoMeasuring {
         return new MeasuredPhoto(
                 found.card(),
                 fitted,
-                request.print(),
+                print,
                 picture.width_px(),
                 picture.height_px(),
                 Math.max(SHARP_PICKING_PX, SHARE_OF_SOFTNESS * softness_px),
-                caveats(found.card(), lens, softness_px));
+                caveats(found.card(), print, lens, softness_px));
     }
 
-    private List<Caveat> caveats(Card card, LensChoice lens, double softness_px) {
+    private List<Caveat> caveats(Card card, Print print, LensChoice lens, double softness_px) {
         List<Caveat> caveats = new ArrayList<>();
-        request.print().findCaveat().ifPresent(caveats::add);
+        print.findCaveat().ifPresent(caveats::add);
         caveats.addAll(lens.caveats());
         int seen = lens.fitted().corners();
         if (seen < card.cornerCount()) {
@@ -128,9 +129,9 @@ public final class PhotoMeasuring {
         return caveats;
     }
 
-    private long cornersOutside(Picture picture, Card card, FittedView fitted) {
+    private long cornersOutside(Picture picture, Card card, Print print, FittedView fitted) {
         return card.corners().stream()
-                .map(corner -> fitted.view().pixel(request.print().printed(corner.place()), 0))
+                .map(corner -> fitted.view().pixel(print.printed(corner.place()), 0))
                 .filter(pixel -> isOutside(picture, pixel))
                 .count();
     }

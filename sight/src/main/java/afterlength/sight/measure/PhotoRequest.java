@@ -1,16 +1,24 @@
 package afterlength.sight.measure;
 
 import afterlength.sight.camera.LensGuess;
+import afterlength.sight.card.Card;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * What is known before a photograph is looked at.
  *
  * @param card the word of the card that lies in it, or nothing for any
+ * @param prints how each card was printed; which one lies in the picture is known only when it was found
  * @param calibrated the lens, when this camera was calibrated with this focal length and picture size
  */
-public record PhotoRequest(Optional<String> card, Print print, Optional<LensGuess> calibrated) {
+public record PhotoRequest(Optional<String> card, Function<Card, Print> prints, Optional<LensGuess> calibrated) {
     public static PhotoRequest of(String card, Print print) {
-        return new PhotoRequest(Optional.of(card), print, Optional.empty());
+        return of(Optional.of(card), print);
+    }
+
+    /** One print, whichever card it is. */
+    public static PhotoRequest of(Optional<String> card, Print print) {
+        return new PhotoRequest(card, any -> print, Optional.empty());
     }
 }

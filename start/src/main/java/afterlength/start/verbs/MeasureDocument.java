@@ -66,7 +66,7 @@ public final class MeasureDocument {
     }
 
     public PhotoRequest request() {
-        return new PhotoRequest(card, print, Optional.empty());
+        return PhotoRequest.of(card, print);
     }
 
     public List<Mark> marks() {

@@ -59,8 +59,13 @@ public final class Figures {
 
     /** A value with its uncertainty; the uncertainty decides the decimals of both. */
     public static String plusMinus(double value, double plusMinus, String unit) {
-        int decimals = plusMinus >= 10 ? 0 : plusMinus >= 1 || plusMinus == 0 ? 1 : plusMinus >= 0.095 ? 1 : 2;
+        int decimals = decimals(plusMinus);
         return fixed(value, decimals) + " ± " + fixed(plusMinus, decimals) + (unit.isEmpty() ? "" : " " + unit);
+    }
+
+    /** How many decimals a value with this uncertainty is written with. */
+    public static int decimals(double plusMinus) {
+        return plusMinus >= 10 ? 0 : plusMinus >= 0.095 || plusMinus == 0 ? 1 : 2;
     }
 
     /** Minutes as hours and minutes: 45 min, 1 h 30. */

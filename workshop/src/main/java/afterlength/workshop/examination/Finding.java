@@ -70,8 +70,23 @@ public record Finding(
         return again(0, false, Instant.EPOCH);
     }
 
+    /** The same words with another size, as a new entry that replaces this one. */
+    Finding sized(@Nullable Double mm, @Nullable Double plusMinus_mm, Instant at) {
+        return entry(id, false, mm, plusMinus_mm, mm == null ? sizeReason : "", at);
+    }
+
     /** The same words as a new entry that replaces an earlier one. */
     Finding again(long replaced, boolean nowWithdrawn, Instant at) {
+        return entry(replaced, nowWithdrawn, sizeMm, sizePlusMinusMm, sizeReason, at);
+    }
+
+    private Finding entry(
+            long replaced,
+            boolean nowWithdrawn,
+            @Nullable Double mm,
+            @Nullable Double plusMinus_mm,
+            String reason,
+            Instant at) {
         return new Finding(
                 0,
                 visitId,
@@ -80,9 +95,9 @@ public record Finding(
                 part,
                 kind,
                 place,
-                sizeMm,
-                sizePlusMinusMm,
-                sizeReason,
+                mm,
+                plusMinus_mm,
+                reason,
                 age,
                 hindersPlaying,
                 getsWorse,

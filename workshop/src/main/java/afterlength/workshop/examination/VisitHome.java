@@ -30,9 +30,13 @@ public final class VisitHome {
         return visits.get(id);
     }
 
+    Instrument instrument(Visit visit) {
+        return instruments.get(visit.instrumentId());
+    }
+
     /** A page that leads back to the instrument. */
     Frame frame(Visit visit, String title) {
-        Instrument instrument = instruments.get(visit.instrumentId());
+        Instrument instrument = instrument(visit);
         return frames.of(title).back("/instruments/" + instrument.id(), instrument.name());
     }
 

@@ -42,6 +42,9 @@ final class ExaminedShop {
     final SittingStore sittings;
     final MeasureStore measures;
     final RoomAir roomAir;
+    final MarkStore marks;
+    final CardPrintStore cardPrints;
+    final CardSearches searches;
     final ConditionReports reports;
     final Visit visit;
 
@@ -60,6 +63,9 @@ final class ExaminedShop {
         sittings = new SittingStore(ledger);
         measures = new MeasureStore(ledger);
         roomAir = new RoomAir(ledger);
+        marks = new MarkStore(ledger);
+        cardPrints = new CardPrintStore(ledger);
+        searches = new CardSearches(originals, cardPrints, Runnable::run);
         reports = new ConditionReports(owners, instruments, photographs, findings, sittings, measures, small, CLOCK);
         visit = visits.receive(arrival());
     }
@@ -76,6 +82,7 @@ final class ExaminedShop {
     Room[] rooms() {
         Frames frames = new Frames(settings);
         VisitHome home = new VisitHome(frames, visits, instruments);
+        MarkGrounds grounds = new MarkGrounds(home, photographs);
         return new Room[] {
             new InstrumentPages(
                     frames,
@@ -85,6 +92,10 @@ final class ExaminedShop {
                     List.of(new ExaminationChapter(photographs, findings, measures))),
             new PhotographPages(home, photographs, intake),
             new PictureRoom(photographs, originals, small),
+            new CardPages(grounds, searches, "Afterlength test"),
+            new MarkPages(home, grounds, settings, findings, marks, searches, cardPrints, CLOCK),
+            new MarkActions(grounds, marks, findings, searches, CLOCK),
+            new MarkFiles(grounds, marks, findings, searches),
             new FindingPages(home, settings, findings, photographs, sittings, CLOCK),
             new SittingPages(home, settings, sittings, roomAir, CLOCK),
             new MeasurePages(home, settings, measures, roomAir, CLOCK),

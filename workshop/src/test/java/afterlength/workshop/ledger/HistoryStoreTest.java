@@ -59,6 +59,9 @@ class HistoryStoreTest {
                     + " VALUES (1, 1, '2026-11-03', 5, 20, 50, '', '2026-11-03T10:00:00Z', 'h')",
             "INSERT INTO varnish_area (id, visit_id, finding_id, varnish_id, area_cm2, plus_minus_cm2, dry_um, wet_coat_um, written_at,"
                     + " hand) VALUES (1, 1, 1, 1, 5, 1, 30, 40, '2026-11-03T10:00:00Z', 'h')",
+            "INSERT INTO mark (id, visit_id, photograph_id, tool, selector, arch, remark, hand, written_at)"
+                    + " VALUES (1, 1, 1, 'POINT', '<svg/>', 'EDGE', '', 'h', '2026-11-03T10:00:00Z')",
+            "INSERT INTO card_print (id, card, level_mm, upright_mm, written_at) VALUES (1, 'BODY', 100, 100, '2026-11-03T10:00:00Z')",
             "INSERT INTO handover (id, visit_id, handed_over_on, received_by, left_as_it_was, care, returned_parts, written_at, hand)"
                     + " VALUES (1, 1, '2026-11-03', 'n', '', '', '', '2026-11-03T10:00:00Z', 'h')");
 
@@ -95,6 +98,8 @@ class HistoryStoreTest {
                 "varnish_part",
                 "varnish_coat",
                 "varnish_area",
+                "mark",
+                "card_print",
                 "handover"
             })
     void aRowOfHistoryCanNeitherBeChangedNorRemoved(String table) {
