@@ -53,7 +53,7 @@ class MarkPageTest {
         Answer page = desk.get(PAGE);
         assertThat(page.words("#card p"))
                 .isEqualTo(
-                        "No card found: No card was found in the picture. Lay a printed body card or pocket card flat and wholly"
+                        "No millimetres from this picture. No card was found in the picture. Lay a printed body card or pocket card flat and wholly"
                                 + " into the picture and take the picture again. Marks can be drawn all the same, without"
                                 + " millimetres.");
         Answer kept = write(PAGE, "CRACK", "10 20\n300,5 200", "");
