@@ -214,6 +214,8 @@ class MarkPageTest {
         write(PAGE, "OUTLINE", LINE + "\n" + RenderedPicture.at(20, 95), "");
         assertThat(desk.get(PAGE + ".jsonld").words())
                 .contains("\"type\":\"AnnotationPage\"")
+                .contains(" mm², ")
+                .contains(" ± ")
                 .contains("\"selector\":{\"type\":\"SvgSelector\",\"value\":\"");
         assertThat(desk.get("/marks/1/points.csv").words())
                 .startsWith("x_mm,y_mm -")
