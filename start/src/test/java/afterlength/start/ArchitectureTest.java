@@ -24,6 +24,7 @@ class ArchitectureTest {
     private static final String ROOT = "afterlength.";
     private static final JavaClasses ALL = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
+            .withImportOption(place -> !place.contains("-tests.jar"))
             .importPackages("afterlength");
 
     /** A package and everything of ours it may name. Whoever is not on the list may not be named. */

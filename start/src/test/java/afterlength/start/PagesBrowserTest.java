@@ -43,6 +43,7 @@ class PagesBrowserTest {
             "visits/1/examination",
             "visits/1/measures",
             "visits/1/photographs",
+            "visits/1/drawings/front",
             "visits/1/agreement",
             "visits/1/treatments",
             "visits/1/work",

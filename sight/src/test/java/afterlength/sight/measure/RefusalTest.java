@@ -28,6 +28,10 @@ class RefusalTest {
     private static final Scene SCENE = Scene.of(Card.POCKET, WIDTH_PX, Scene.Camera.over(Card.POCKET, 20, 70, 260));
     private static final BufferedImage PICTURE = Renderer.render(SCENE, 3);
 
+    private static final String NO_CARD =
+            "No card was found in the picture. Lay a printed body card or pocket card flat and wholly into the picture and take the"
+                    + " picture again.";
+
     private static byte[] jpeg(BufferedImage picture) {
         return Jpeg.of(picture, 0.92);
     }
@@ -46,15 +50,13 @@ class RefusalTest {
     @Test
     void noCard() {
         assertThat(Taken.refusal(jpeg(covered(0, 0, WIDTH_PX, WIDTH_PX)), "pocket"))
-                .isEqualTo(
-                        "No card was found in the picture. Lay a printed body card or pocket card flat and wholly into the"
-                                + " picture and take the picture again.");
+                .isEqualTo(NO_CARD);
     }
 
     @Test
     void aTinyPictureHasNoCard() {
         assertThat(Taken.refusal(jpeg(new BufferedImage(3, 2, BufferedImage.TYPE_3BYTE_BGR)), "pocket"))
-                .startsWith("No card was found in the picture.");
+                .isEqualTo(NO_CARD);
     }
 
     @Test
@@ -71,18 +73,17 @@ class RefusalTest {
         BufferedImage alone = new BufferedImage(part.getWidth(), part.getHeight(), PICTURE.getType());
         alone.getGraphics().drawImage(part, 0, 0, null);
         assertThat(Taken.refusal(jpeg(alone), "pocket"))
-                .matches(
-                        "The card is cut by the edge of the picture: (1[0-9]|2[0-9]) of its 40 corners lie outside. Bring the"
-                                + " whole card into the picture and take the picture again\\.");
+                .isEqualTo("The card is cut by the edge of the picture: 20 of its 40 corners lie outside. Bring the"
+                        + " whole card into the picture and take the picture again.");
     }
 
     @Test
     void blurred() {
         Scene near = Scene.of(Card.POCKET, WIDTH_PX, Scene.Camera.over(Card.POCKET, 20, 70, 150));
         assertThat(Taken.refusal(Renderer.jpeg(near.blurred(3.6), 3), "pocket"))
-                .matches(
-                        "The picture is blurred: edges spread over \\d\\.\\d pixels, and at most 3\\.0 are measured with. Rest"
-                                + " the camera, let it focus on the card and take the picture again\\.");
+                .isEqualTo(
+                        "The picture is blurred: edges spread over 3.6 pixels, and at most 3.0 are measured with. Rest"
+                                + " the camera, let it focus on the card and take the picture again.");
         assertThat(Taken.refusal(Renderer.jpeg(SCENE.blurred(9), 3), "pocket"))
                 .isEqualTo(
                         "The picture is blurred: a card shows, but its squares cannot be read. Rest the camera, let it focus on"
@@ -93,9 +94,9 @@ class RefusalTest {
     void tooFewCorners() {
         Pixel from = SCENE.view().pixel(Point.of(30, 23), 0);
         assertThat(Taken.refusal(jpeg(covered(0, 0, (int) from.x(), WIDTH_PX)), "pocket"))
-                .matches(
-                        "Only \\d+ corners of the card were read; 12 are needed. Uncover the card, avoid glare on it, go nearer"
-                                + " and take the picture again\\.");
+                .isEqualTo(
+                        "Only 10 corners of the card were read; 12 are needed. Uncover the card, avoid glare on it, go nearer"
+                                + " and take the picture again.");
     }
 
     @Test
@@ -154,9 +155,9 @@ class RefusalTest {
         byte[] lying = Jpeg.noted(jpeg(PICTURE), 1, 52, WIDTH_PX, 1200);
         MeasuredPhoto photo = Taken.measured(lying, "pocket");
         assertThat(photo.caveats().get(0).text())
-                .matches(
-                        "The file tells a focal length of 2404 pixels, the card shows 1[12]\\d\\d: the picture was zoomed, cropped"
-                                + " or saved anew\\. The card is believed\\.");
+                .isEqualTo(
+                        "The file tells a focal length of 2404 pixels, the card shows 1207: the picture was zoomed, cropped"
+                                + " or saved anew. The card is believed.");
         Mark mark = Taken.line(SCENE, Point.of(-10, 10), Point.of(70, 10), 0, Height.IN_PLANE);
         assertThat(Math.abs(Taken.length(photo, mark).length_mm() - 80)).isLessThan(0.1);
     }
@@ -182,8 +183,8 @@ class RefusalTest {
         Pixel out = SCENE.view().pixel(Point.of(30, 400), 0);
         Mark outside = new Mark("out", MarkKind.LINE, List.of(new Pixel(800, 600), out), Height.IN_PLANE);
         assertThat(((MarkAnswer.NotMeasured) photo.measure(outside)).reason())
-                .matches(
-                        "A point of this mark lies (309|310) mm outside the card; up to 270 mm are measured \\(three lengths of"
-                                + " the card\\)\\. Lay the card nearer and take the picture again\\.");
+                .isEqualTo(
+                        "A point of this mark lies 309 mm outside the card; up to 270 mm are measured (three lengths of"
+                                + " the card). Lay the card nearer and take the picture again.");
     }
 }

@@ -6,6 +6,7 @@ import afterlength.workshop.agreement.ClampStore;
 import afterlength.workshop.agreement.TreatmentStore;
 import afterlength.workshop.climate.ClimateStore;
 import afterlength.workshop.examination.FindingStore;
+import afterlength.workshop.examination.MarkStore;
 import afterlength.workshop.examination.MeasureStore;
 import afterlength.workshop.examination.PhotographIntake;
 import afterlength.workshop.glue.GlueStore;
@@ -28,6 +29,7 @@ public record DemoStores(
         VisitStore visits,
         PhotographIntake photographs,
         FindingStore findings,
+        MarkStore marks,
         MeasureStore measures,
         TreatmentStore treatments,
         AgreementStore agreements,

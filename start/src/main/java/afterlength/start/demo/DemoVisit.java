@@ -1,5 +1,6 @@
 package afterlength.start.demo;
 
+import afterlength.sight.camera.Pixel;
 import afterlength.sight.picture.PictureFile;
 import afterlength.workshop.agreement.Consent;
 import afterlength.workshop.agreement.Means;
@@ -101,6 +102,22 @@ final class DemoVisit {
                                 hand,
                                 now),
                         List.of(pictures));
+    }
+
+    /** A crack marked on its picture, as x and y in turn. */
+    void markCrack(long picture, long finding, double... pixels) {
+        List<Pixel> points = new ArrayList<>();
+        for (int n = 0; n < pixels.length; n += 2) {
+            points.add(new Pixel(pixels[n], pixels[n + 1]));
+        }
+        stores.marks()
+                .addCrack(
+                        visit.id(),
+                        picture,
+                        finding,
+                        points,
+                        hand,
+                        stores.clock().instant());
     }
 
     long measure(Moment moment, Quantity quantity, double value, double plusMinus, double air_C, double air_pct) {

@@ -106,7 +106,7 @@ final class ViolaCase {
         long bridge = story.picture(DemoPicture.VIOLA_BRIDGE, Moment.BEFORE);
         long label = story.picture(DemoPicture.VIOLA_LABEL, Moment.BEFORE);
         ViolaSetUp.measureAsItCame(story);
-        return List.of(
+        List<Long> found = List.of(
                 story.finding(
                         new Seen(
                                 "top",
@@ -190,6 +190,8 @@ final class ViolaCase {
                                 "Browned paper, lower corner loose, print gone but for “…19.5”.",
                                 ""),
                         label));
+        story.markCrack(crack, found.get(1), 823, 444, 838, 567, 848, 655, 864, 806, 878, 901, 894, 1046, 908, 1140);
+        return found;
     }
 
     private void propose(DemoVisit story, List<Long> findings) {

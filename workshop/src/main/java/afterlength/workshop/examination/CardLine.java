@@ -29,7 +29,12 @@ record CardLine(long photographId, boolean working, boolean again, String words,
             return new CardLine(id, false, false, found(photo), caveats);
         }
         return answer instanceof PhotoAnswer.Refused refused
-                ? new CardLine(id, false, true, "No card found: " + refused.reason() + ALL_THE_SAME, List.of())
+                ? new CardLine(
+                        id,
+                        false,
+                        true,
+                        "No millimetres from this picture. " + refused.reason() + ALL_THE_SAME,
+                        List.of())
                 : new CardLine(id, false, true, "The search for a card was stopped." + ALL_THE_SAME, List.of());
     }
 

@@ -39,6 +39,18 @@ public record DrawnMark(
         return SvgSelector.points(selector);
     }
 
+    /** The page of the picture it is drawn on. */
+    String page() {
+        return drawing == null
+                ? "/photographs/" + photographId + "/marks"
+                : "/visits/" + visitId + "/drawings/" + DrawingGround.word(drawing);
+    }
+
+    /** "crack line 3, 42.1 ± 0.4 mm". */
+    String about() {
+        return size().known() ? title() + ", " + size().words() : title();
+    }
+
     /** "crack line 3". */
     public String title() {
         return tool.words() + " " + id;

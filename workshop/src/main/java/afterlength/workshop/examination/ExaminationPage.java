@@ -19,7 +19,8 @@ record ExaminationPage(
         @Nullable Finding justWithdrawn,
         List<Sitting> sittings,
         @Nullable Sitting sittingJustWithdrawn,
-        FindingFields fields) {
+        FindingFields fields,
+        FindingMarks marks) {
 
     String answer() {
         return ExaminationWords.answer(

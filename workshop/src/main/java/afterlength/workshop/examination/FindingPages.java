@@ -21,6 +21,7 @@ public final class FindingPages implements Room {
     private final FindingStore findings;
     private final PhotographStore photographs;
     private final SittingStore sittings;
+    private final MarkStore marks;
     private final FindingBook book;
     private final Clock clock;
 
@@ -30,12 +31,14 @@ public final class FindingPages implements Room {
             FindingStore findings,
             PhotographStore photographs,
             SittingStore sittings,
+            MarkStore marks,
             Clock clock) {
         this.home = home;
         this.settings = settings;
         this.findings = findings;
         this.photographs = photographs;
         this.sittings = sittings;
+        this.marks = marks;
         this.clock = clock;
         book = new FindingBook(findings, photographs);
     }
@@ -65,7 +68,8 @@ public final class FindingPages implements Room {
                         findAsked(withdrawn, context.queryParam("withdrawn")),
                         sittings.listNow(visit.id()),
                         findAskedSitting(visit.id(), context.queryParam("withdrawn-sitting")),
-                        fields(visit.id(), typed)));
+                        fields(visit.id(), typed),
+                        new FindingMarks(findings.listHistories(visit.id()), marks.listNow(visit.id()))));
     }
 
     private static @Nullable Finding findAsked(List<FindingEntry> withdrawn, @Nullable String id) {

@@ -9,6 +9,7 @@ import afterlength.workshop.desk.Figures;
 import afterlength.workshop.desk.Room;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -39,7 +40,7 @@ public final class MarkFiles implements Room {
                 "/visits/{visit}/drawings/{view}/picture.svg",
                 context -> context.contentType("image/svg+xml")
                         .header("Cache-Control", "no-cache")
-                        .result(grounds.drawing(context).svg()));
+                        .result(utf8(grounds.drawing(context).svg())));
         routes.get("/marks/{mark}/points.csv", context -> points(context, "text/csv; charset=utf-8", true));
         routes.get("/marks/{mark}/points.json", context -> points(context, "application/json", false));
     }
@@ -47,7 +48,12 @@ public final class MarkFiles implements Room {
     private void annotations(Context context, MarkGround ground) {
         context.contentType("application/ld+json; profile=\"http://www.w3.org/ns/anno.jsonld\"")
                 .header("Cache-Control", "no-cache")
-                .result(new MarkAnnotations("http://" + context.host(), ground).text(book.list(ground)));
+                .result(utf8(new MarkAnnotations("http://" + context.host(), ground).text(book.list(ground))));
+    }
+
+    /** Neither kind of file names its characters in its header; both are UTF-8 by their standards. */
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     private void points(Context context, String mediaType, boolean asCsv) {

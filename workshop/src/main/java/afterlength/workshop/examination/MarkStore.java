@@ -1,5 +1,6 @@
 package afterlength.workshop.examination;
 
+import afterlength.sight.camera.Pixel;
 import afterlength.workshop.desk.InstrumentView;
 import afterlength.workshop.desk.NotHere;
 import afterlength.workshop.ledger.Ledger;
@@ -60,6 +61,33 @@ public final class MarkStore {
                 .filter(history -> history.contains(markId))
                 .findFirst()
                 .orElseThrow(() -> new NotHere("mark", markId));
+    }
+
+    /**
+     * Writes a crack marked on a photograph that shows no card, so that nothing is measured; answers its id.
+     *
+     * @param points in pixels of the upright picture
+     */
+    public long addCrack(long visitId, long photographId, long findingId, List<Pixel> points, String hand, Instant at) {
+        return add(new DrawnMark(
+                0,
+                visitId,
+                null,
+                false,
+                photographId,
+                null,
+                findingId,
+                MarkTool.CRACK,
+                SvgSelector.of(MarkTool.CRACK, points),
+                ArchHeight.UNKNOWN,
+                null,
+                null,
+                null,
+                null,
+                null,
+                "",
+                hand,
+                at));
     }
 
     /** Writes a new mark and answers its id; the id it carries is not looked at. */

@@ -53,7 +53,7 @@ class MarkPageTest {
         Answer page = desk.get(PAGE);
         assertThat(page.words("#card p"))
                 .isEqualTo(
-                        "No card found: No card was found in the picture. Lay a printed body card or pocket card flat and wholly"
+                        "No millimetres from this picture. No card was found in the picture. Lay a printed body card or pocket card flat and wholly"
                                 + " into the picture and take the picture again. Marks can be drawn all the same, without"
                                 + " millimetres.");
         Answer kept = write(PAGE, "CRACK", "10 20\n300,5 200", "");
@@ -214,6 +214,8 @@ class MarkPageTest {
         write(PAGE, "OUTLINE", LINE + "\n" + RenderedPicture.at(20, 95), "");
         assertThat(desk.get(PAGE + ".jsonld").words())
                 .contains("\"type\":\"AnnotationPage\"")
+                .contains(" mm², ")
+                .contains(" ± ")
                 .contains("\"selector\":{\"type\":\"SvgSelector\",\"value\":\"");
         assertThat(desk.get("/marks/1/points.csv").words())
                 .startsWith("x_mm,y_mm -")

@@ -49,6 +49,8 @@
       draw();
     }
     function fit() {
+      var most = Math.max(320, 0.74 * window.innerHeight);
+      sheet.style.height = Math.min(most, sheet.clientWidth * box.height / box.width) + "px";
       whole = Math.min(sheet.clientWidth / box.width, sheet.clientHeight / box.height);
       scale = whole;
       place();
@@ -247,8 +249,8 @@
     sheet.setAttribute("role", "application");
     sheet.setAttribute("aria-label", "Picture to mark: " + picture.alt);
     sheet.setAttribute("aria-describedby", "keys");
-    new ResizeObserver(fit).observe(sheet);
-    window.addEventListener("beforeprint", fit);
+    var breadth = 0;
+    new ResizeObserver(function () { if (sheet.clientWidth !== breadth) { breadth = sheet.clientWidth; fit(); } }).observe(sheet);
     fit();
     draw();
   }
