@@ -11,7 +11,7 @@ import afterlength.workshop.agreement.ShopClamp;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 
-/** How the viola's crack at the lower eye is reached: two cleats on the jaw of a short clamp. */
+/** How the viola's crack at the lower eye is reached: two cleats on the jaw of a long clamp, in a body 52 mm deep there. */
 final class ViolaAccess {
     private static final double CRACK_MM = 31;
     private static final double EYE_ASIDE_MM = 1.4;
@@ -20,8 +20,8 @@ final class ViolaAccess {
     private ViolaAccess() {}
 
     static void keep(DemoStores stores, long findingId, String hand) {
-        stores.clamps().add(new ShopClamp(0, "Long hook", 60, 10, 8, 2.2, 2.5, 3.5, false));
-        long hook = stores.clamps().add(new ShopClamp(0, "Short hook", 38, 10, 8, 2.2, 2.2, 3, false));
+        long reaching = stores.clamps().add(new ShopClamp(0, "Long hook", 60, 10, 8, 2.2, 2.5, 3.5, false));
+        stores.clamps().add(new ShopClamp(0, "Short hook", 38, 10, 8, 2.2, 2.2, 3, false));
         InstrumentShape viola = InstrumentShape.viola();
         Point eye = SoundHole.lowerEye(viola);
         List<Point> hole = SoundHole.treble(viola).outline(1.5).points();
@@ -35,7 +35,7 @@ final class ViolaAccess {
                         AccessStudy.written(hole),
                         AccessStudy.written(crack),
                         2.7,
-                        38,
+                        52,
                         8,
                         8,
                         1.2,
@@ -43,7 +43,7 @@ final class ViolaAccess {
                         CleatGrain.DIAGONAL,
                         25,
                         6,
-                        hook,
+                        reaching,
                         false,
                         false,
                         0,
