@@ -1,5 +1,7 @@
 package afterlength.craft.setup;
 
+import afterlength.craft.units.PlainNumber;
+
 /** The outer strings must have the arc of the board under them, at the nut and at the board end. */
 final class ArcChecks {
     private final BridgeInputs inputs;

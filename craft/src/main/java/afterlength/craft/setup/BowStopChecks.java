@@ -1,5 +1,6 @@
 package afterlength.craft.setup;
 
+import afterlength.craft.units.PlainNumber;
 import java.util.List;
 
 /** A finger must hold a string that exists, on the board, beyond the bow. */

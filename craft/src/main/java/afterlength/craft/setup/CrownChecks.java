@@ -1,5 +1,7 @@
 package afterlength.craft.setup;
 
+import afterlength.craft.units.PlainNumber;
+
 /** The crown must reach over both outer wood points, and the wood must stand over the belly. */
 final class CrownChecks {
     private final BridgeInputs inputs;

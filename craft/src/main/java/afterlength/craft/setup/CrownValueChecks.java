@@ -1,5 +1,6 @@
 package afterlength.craft.setup;
 
+import afterlength.craft.units.PlainNumber;
 import java.util.List;
 
 /** The numbers of the crown by themselves; whether they fit the strings is for {@link CrownChecks}. */

@@ -1,5 +1,6 @@
 package afterlength.craft.setup;
 
+import afterlength.craft.units.PlainNumber;
 import afterlength.craft.units.Problem;
 import java.util.List;
 

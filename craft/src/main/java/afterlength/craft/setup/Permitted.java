@@ -1,5 +1,7 @@
 package afterlength.craft.setup;
 
+import afterlength.craft.units.PlainNumber;
+
 /**
  * What a value can be at all. Unusual values are inside; only the impossible, and slips of the decimal point that no instrument
  * could excuse, are outside.

@@ -1,6 +1,7 @@
 package afterlength.craft.setup;
 
 import afterlength.craft.units.Length;
+import afterlength.craft.units.PlainNumber;
 import afterlength.craft.units.Problem;
 import java.util.List;
 

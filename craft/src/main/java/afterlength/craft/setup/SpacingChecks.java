@@ -1,5 +1,6 @@
 package afterlength.craft.setup;
 
+import afterlength.craft.units.PlainNumber;
 import java.util.List;
 
 /** Strings must follow each other from bass to treble without touching, with the centre line between the outer ones. */

@@ -1,5 +1,7 @@
 package afterlength.craft.setup;
 
+import afterlength.craft.units.PlainNumber;
+
 /** The heights from which the break of the strings over the bridge follows. */
 final class StringBreakChecks {
     private static final Permitted AFTER_LENGTH = Permitted.above(0, 1000, "mm");

@@ -1,5 +1,7 @@
 package afterlength.craft.setup;
 
+import afterlength.craft.units.PlainNumber;
+
 /** The single measures of instrument and set-up, in the order of the question. */
 final class ValueChecks {
     private static final Permitted SPEAKING_LENGTH = Permitted.from(50, 2000, "mm");

@@ -1,5 +1,6 @@
 package afterlength.craft.varnish;
 
+import afterlength.craft.units.PlainNumber;
 import afterlength.craft.units.Problem;
 import java.util.ArrayList;
 import java.util.List;
@@ -91,8 +92,9 @@ public record VarnishBatch(
             problems.add(new Problem(
                     "/ingredients/" + n + "/" + key,
                     value,
-                    "The " + what + " of " + name + " is " + Plain.number(value) + " " + unit
-                            + "; it must be more than " + Plain.number(low) + " and at most " + Plain.number(high) + " "
+                    "The " + what + " of " + name + " is " + PlainNumber.of(value) + " " + unit
+                            + "; it must be more than " + PlainNumber.of(low) + " and at most " + PlainNumber.of(high)
+                            + " "
                             + unit + "."));
         }
     }

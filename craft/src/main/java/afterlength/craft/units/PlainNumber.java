@@ -1,16 +1,16 @@
-package afterlength.craft.setup;
+package afterlength.craft.units;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** A number as it stands in a sentence: at most six figures, no trailing zeros, an exponent only for what no rule could measure. */
-final class PlainNumber {
+public final class PlainNumber {
     private static final double BEYOND_MEASURE = 1e12;
 
     private PlainNumber() {}
 
-    static String of(double value) {
+    public static String of(double value) {
         if (!Double.isFinite(value)) {
             return "not a number";
         }
@@ -21,7 +21,7 @@ final class PlainNumber {
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
-    static String of(double value, String unit) {
+    public static String of(double value, String unit) {
         return Double.isFinite(value) && !unit.isEmpty() ? of(value) + " " + unit : of(value);
     }
 }
