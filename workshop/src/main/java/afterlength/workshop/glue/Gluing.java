@@ -29,30 +29,18 @@ public record Gluing(
         Instant writtenAt) {
 
     Gluing takenOut(Instant now) {
-        return new Gluing(
-                0,
-                id,
-                true,
-                batchId,
-                visitId,
-                joint,
-                usedG,
-                partC,
-                temperatureC,
-                humidityPct,
-                airFrom,
-                clampH,
-                remark,
-                hand,
-                at,
-                now);
+        return replaced(true, now);
     }
 
     Gluing broughtBack(Instant now) {
+        return replaced(false, now);
+    }
+
+    private Gluing replaced(boolean out, Instant now) {
         return new Gluing(
                 0,
                 id,
-                false,
+                out,
                 batchId,
                 visitId,
                 joint,
