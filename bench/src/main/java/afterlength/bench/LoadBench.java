@@ -35,7 +35,7 @@ public final class LoadBench {
     private static final int ADDRESSES_PER_PAGE = 12;
     private static final Pattern LINK = Pattern.compile("href=\"(/[^\"#]*)\"");
     private static final List<String> SEARCHES =
-            List.of("/instruments?q=crack", "/instruments?q=viola", "/instruments?q=worn+edge");
+            List.of("/instruments?find=crack", "/instruments?find=viola", "/instruments?find=worn+edge");
 
     private final HttpClient client = HttpClient.newHttpClient();
 
