@@ -100,7 +100,7 @@ final class Excerpt {
             if (table.name().equals("setting")) {
                 run("DELETE FROM setting WHERE name NOT IN ("
                         + settings.stream().map(name -> "'" + name + "'").collect(Collectors.joining(", ")) + ")");
-            } else if (isNumbered(table)) {
+            } else if (table.numbered()) {
                 run("DELETE FROM " + Table.quoted(table.name())
                         + " WHERE rowid NOT IN (SELECT rid FROM kept WHERE tab = '" + table.name() + "')");
             } else {
@@ -121,12 +121,7 @@ final class Excerpt {
     }
 
     private static List<Table> numbered(List<Table> tables) {
-        return tables.stream().filter(Excerpt::isNumbered).toList();
-    }
-
-    /** Only the readings of the air are kept without a number of their own. */
-    private static boolean isNumbered(Table table) {
-        return !table.name().equals("air_reading");
+        return tables.stream().filter(Table::numbered).toList();
     }
 
     private void repeat(Growth growth) throws SQLException {

@@ -3,6 +3,7 @@ package afterlength.workshop.ledger;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.Set;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -59,6 +60,22 @@ public final class Ledger {
         jdbi.useHandle(handle -> handle.createUpdate("VACUUM INTO :target")
                 .bind("target", target.toString())
                 .execute());
+    }
+
+    /**
+     * Cuts this database, which is a copy, down to what belongs to one row.
+     *
+     * @param settings names of the settings that stay
+     */
+    public void cutDownTo(String table, long id, Set<String> settings) {
+        erase(handle -> {
+            try {
+                Excerpt.cut(handle.getConnection(), table, id, settings);
+                return true;
+            } catch (SQLException broken) {
+                throw new IllegalStateException("the copy cannot be cut down: " + broken.getMessage(), broken);
+            }
+        });
     }
 
     /** The rows as files, all from the same moment. */

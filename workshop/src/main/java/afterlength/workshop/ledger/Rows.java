@@ -24,11 +24,16 @@ public final class Rows {
         return tables.stream().map(Table::name).toList();
     }
 
-    public long write(String table, OutputStream out) throws SQLException, IOException {
-        return new TableFile(get(table), connection).write(out);
+    /** All rows of a table as CSV, and how many there were. */
+    public long writeTo(String table, OutputStream out) throws IOException {
+        try {
+            return new TableFile(get(table), connection).write(out);
+        } catch (SQLException broken) {
+            throw new IOException("the table " + table + " cannot be read: " + broken.getMessage(), broken);
+        }
     }
 
-    public long read(String table, InputStream in) throws SQLException, IOException {
+    long read(String table, InputStream in) throws SQLException, IOException {
         return new TableFile(get(table), connection).read(in);
     }
 

@@ -46,7 +46,11 @@ final class Tables {
                 }
             }
         }
-        return new Table(name, List.copyOf(columns), references(name), List.copyOf(key.values()));
+        return new Table(name, List.copyOf(columns), references(name), List.copyOf(key.values()), isNumbered(name));
+    }
+
+    private boolean isNumbered(String name) throws SQLException {
+        return texts("SELECT name FROM pragma_table_list WHERE wr = 0 AND name = ?", name).size() == 1;
     }
 
     private List<Table.Reference> references(String name) throws SQLException {
