@@ -56,7 +56,9 @@ final class ArchiveCommand implements Command {
         Path shop = OpenShop.folder(options);
         if (!Files.exists(shop.resolve("shop.db"))) {
             problems.add(new Problem(
-                    "", shop.toString(), "There is no shop in the folder " + shop + ". Name its folder with --shop FOLDER."));
+                    "",
+                    shop.toString(),
+                    "There is no shop in the folder " + shop + ". Name its folder with --shop FOLDER."));
         }
         return problems.isEmpty() ? write(options, shop, wish, console) : refuse(problems, console);
     }
@@ -70,7 +72,9 @@ final class ArchiveCommand implements Command {
         }
         if (without && instrument.isEmpty()) {
             problems.add(new Problem(
-                    "", "--without-people", "--without-people goes with --instrument N; the other archives are about people."));
+                    "",
+                    "--without-people",
+                    "--without-people goes with --instrument N; the other archives are about people."));
         }
         if (!instrument.isEmpty()) {
             return ArchiveWish.instrument(number(instrument, "instrument", problems), without);
@@ -81,7 +85,9 @@ final class ArchiveCommand implements Command {
     private static long number(String text, String what, List<Problem> problems) {
         if (!text.matches("[1-9]\\d{0,17}")) {
             problems.add(new Problem(
-                    "", text, "The " + what + " is \"" + text + "\"; give the number in the address of its page, such as 3."));
+                    "",
+                    text,
+                    "The " + what + " is \"" + text + "\"; give the number in the address of its page, such as 3."));
             return 0;
         }
         return Long.parseLong(text);
@@ -89,18 +95,21 @@ final class ArchiveCommand implements Command {
 
     private static int write(Options options, Path shop, ArchiveWish wish, Console console) {
         try {
-            ArchiveMaker maker = House.of(ShopFolder.open(shop), Clock.system(ZoneId.systemDefault())).archiveMaker();
+            ArchiveMaker maker = House.of(ShopFolder.open(shop), Clock.system(ZoneId.systemDefault()))
+                    .archiveMaker();
             Path file = Path.of(options.find("--to").orElse(maker.fileName(wish)));
             maker.write(wish, file, new ToldProgress(console));
-            console.say("Wrote " + file + " (" + Files.size(file) / 1000 + " kB). Keep a second copy in another house.");
+            console.say(
+                    "Wrote " + file + " (" + Files.size(file) / 1000 + " kB). Keep a second copy in another house.");
             return Exit.ANSWERED;
         } catch (ShopUnusable | NotHere | IOException | InvalidPathException failed) {
             return refuse(
-                    List.of(new Problem(
-                            "",
-                            options.find("--to").orElse(""),
-                            "The archive cannot be written: " + failed.getMessage()
-                                    + " Nothing was changed; see whether the disk has room, or name another place with --to FILE.zip.")),
+                    List.of(
+                            new Problem(
+                                    "",
+                                    options.find("--to").orElse(""),
+                                    "The archive cannot be written: " + failed.getMessage()
+                                            + " Nothing was changed; see whether the disk has room, or name another place with --to FILE.zip.")),
                     console);
         }
     }

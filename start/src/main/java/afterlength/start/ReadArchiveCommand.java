@@ -59,7 +59,9 @@ final class ReadArchiveCommand implements Command {
             return refuse(archive, refused.getMessage() + " Nothing was kept of it.", console);
         } catch (IOException | InvalidPathException broken) {
             return refuse(
-                    archive, "The archive cannot be read (" + broken.getMessage() + "). Nothing was kept of it.", console);
+                    archive,
+                    "The archive cannot be read (" + broken.getMessage() + "). Nothing was kept of it.",
+                    console);
         }
     }
 

@@ -66,9 +66,7 @@ public final class ArchiveMaker {
         ShopAtHand archived = opener.open(copy.folder());
         Contents contents = new Contents(archived, ids, bag, progress);
         contents.add(ReadMeFirst.text(program, wish, LocalDate.now(clock), copy.leftOut()));
-        bag.add(
-                Crate.FILE,
-                new Crate(contents.settings(), wish, LocalDate.now(clock), program).text(bag.payload()));
+        bag.add(Crate.FILE, new Crate(contents.settings(), wish, LocalDate.now(clock), program).text(bag.payload()));
         bag.finish(facts(wish, contents.settings().shopName(), ids));
     }
 

@@ -11,7 +11,8 @@ final class ArchiveNumber {
 
     static UUID of(Ledger ledger) {
         String kept = ledger.write(handle -> {
-            handle.createUpdate("INSERT INTO setting (name, value) VALUES (:name, :value) ON CONFLICT (name) DO NOTHING")
+            handle.createUpdate(
+                            "INSERT INTO setting (name, value) VALUES (:name, :value) ON CONFLICT (name) DO NOTHING")
                     .bind("name", SETTING)
                     .bind("value", UUID.randomUUID().toString())
                     .execute();

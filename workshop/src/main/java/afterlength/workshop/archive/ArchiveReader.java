@@ -59,8 +59,9 @@ public final class ArchiveReader {
         }
         try (Stream<Path> files = Files.list(place)) {
             if (files.findAny().isPresent()) {
-                throw new ArchiveRefused("The folder " + place
-                        + " is not empty. An archive is read into an empty folder only, so that nothing is mixed; name another.");
+                throw new ArchiveRefused(
+                        "The folder " + place
+                                + " is not empty. An archive is read into an empty folder only, so that nothing is mixed; name another.");
             }
         }
     }
@@ -75,7 +76,8 @@ public final class ArchiveReader {
             takeFiles(bag, Contents.LOGGERS, Photographs.ofLoggers(folder));
             Ledger.open(folder);
         } catch (UnfittingRows unfitting) {
-            throw new ArchiveRefused("The archive was changed after it was made, or made elsewhere. " + unfitting.getMessage());
+            throw new ArchiveRefused(
+                    "The archive was changed after it was made, or made elsewhere. " + unfitting.getMessage());
         }
     }
 
@@ -83,9 +85,12 @@ public final class ArchiveReader {
         String format = bag.fact(ArchiveMaker.FORMAT_FACT);
         String version = bag.fact(ArchiveMaker.VERSION_FACT);
         int newest = FreshShop.newestVersion();
-        if (!format.equals(ArchiveMaker.FORMAT) || !version.matches("[1-9]\\d{0,5}") || Integer.parseInt(version) > newest) {
+        if (!format.equals(ArchiveMaker.FORMAT)
+                || !version.matches("[1-9]\\d{0,5}")
+                || Integer.parseInt(version) > newest) {
             throw new ArchiveRefused("The archive was made by a newer version of this program (format " + format
-                    + ", database " + version + "; this one reads format " + ArchiveMaker.FORMAT + ", database up to " + newest
+                    + ", database " + version + "; this one reads format " + ArchiveMaker.FORMAT + ", database up to "
+                    + newest
                     + "). Read it with that version.");
         }
         return Integer.parseInt(version);
@@ -101,8 +106,8 @@ public final class ArchiveReader {
     private static void checkRoom(BagReader bag, Path place) throws IOException {
         long free = Files.getFileStore(place).getUsableSpace();
         if (bag.declaredBytes() > free - SPARE_BYTES) {
-            throw new ArchiveRefused("The archive unpacks to " + bag.declaredBytes() / 1_000_000 + " MB; the disk of " + place
-                    + " has " + free / 1_000_000 + " MB left. Make room, or name a folder on another disk.");
+            throw new ArchiveRefused("The archive unpacks to " + bag.declaredBytes() / 1_000_000 + " MB; the disk of "
+                    + place + " has " + free / 1_000_000 + " MB left. Make room, or name a folder on another disk.");
         }
     }
 
@@ -125,13 +130,15 @@ public final class ArchiveReader {
         for (String path : bag.paths()) {
             if (path.startsWith(Contents.TABLES)
                     && !tables.contains(path.substring(Contents.TABLES.length()).replaceFirst("\\.csv$", ""))) {
-                throw new ArchiveRefused("“data/" + path + "” is no table of a shop of that version; its rows would be lost.");
+                throw new ArchiveRefused(
+                        "“data/" + path + "” is no table of a shop of that version; its rows would be lost.");
             }
         }
     }
 
     private void takeFiles(BagReader bag, String under, Photographs place) throws IOException {
-        List<String> paths = bag.paths().stream().filter(path -> path.startsWith(under)).toList();
+        List<String> paths =
+                bag.paths().stream().filter(path -> path.startsWith(under)).toList();
         int done = 0;
         for (String path : paths) {
             String name = path.substring(under.length()).replaceFirst("\\.[a-z]{3}$", "");

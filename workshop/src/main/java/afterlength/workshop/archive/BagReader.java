@@ -70,8 +70,7 @@ final class BagReader implements AutoCloseable {
 
     private void lookAtNames() {
         if (zip.size() > MOST_FILES) {
-            throw new ArchiveRefused(
-                    "The archive has " + zip.size() + " files; at most " + MOST_FILES + " are read.");
+            throw new ArchiveRefused("The archive has " + zip.size() + " files; at most " + MOST_FILES + " are read.");
         }
         Set<String> folders = new HashSet<>();
         for (ZipEntry entry : Collections.list(zip.entries())) {
@@ -80,12 +79,13 @@ final class BagReader implements AutoCloseable {
             int slash = name.indexOf('/');
             folders.add(slash < 0 ? "" : name.substring(0, slash));
             if (!entry.isDirectory() && files.put(name.substring(slash + 1), entry) != null) {
-                throw new ArchiveRefused("The archive holds “" + name + "” twice, so it is not clear which one counts.");
+                throw new ArchiveRefused(
+                        "The archive holds “" + name + "” twice, so it is not clear which one counts.");
             }
         }
         if (folders.size() != 1 || folders.contains("")) {
-            throw new ArchiveRefused("The archive is no bag: all its files have to lie in one folder, and " + folders.size()
-                    + " were found. It was not made by this program, or packed anew.");
+            throw new ArchiveRefused("The archive is no bag: all its files have to lie in one folder, and "
+                    + folders.size() + " were found. It was not made by this program, or packed anew.");
         }
     }
 
@@ -115,7 +115,8 @@ final class BagReader implements AutoCloseable {
 
     private Map<String, String> readFacts() throws IOException {
         Map<String, String> read = new LinkedHashMap<>();
-        for (String line : tagFile("bag-info.txt", "“bag-info.txt” is missing.").lines().toList()) {
+        for (String line :
+                tagFile("bag-info.txt", "“bag-info.txt” is missing.").lines().toList()) {
             int colon = line.indexOf(':');
             if (colon > 0) {
                 read.put(line.substring(0, colon), line.substring(colon + 1).strip());
@@ -126,7 +127,9 @@ final class BagReader implements AutoCloseable {
 
     private Map<String, String> readManifest(String name) throws IOException {
         Map<String, String> sums = new LinkedHashMap<>();
-        for (String line : tagFile(name, "The list of files “" + name + "” is missing.").lines().toList()) {
+        for (String line : tagFile(name, "The list of files “" + name + "” is missing.")
+                .lines()
+                .toList()) {
             if (!line.matches("[0-9a-fA-F]{64} [ *]?\\S.*")) {
                 throw new ArchiveRefused("“" + name + "” has the line “" + shortened(line)
                         + "”; wanted are 64 hexadecimal digits and the name of a file.");
@@ -164,7 +167,8 @@ final class BagReader implements AutoCloseable {
     long declaredBytes() {
         String oxum = fact("Payload-Oxum");
         if (!oxum.matches("\\d{1,18}\\.\\d{1,9}")) {
-            throw new ArchiveRefused("Its “Payload-Oxum” is “" + shortened(oxum) + "”; wanted are bytes, a point, files.");
+            throw new ArchiveRefused(
+                    "Its “Payload-Oxum” is “" + shortened(oxum) + "”; wanted are bytes, a point, files.");
         }
         return Long.parseLong(oxum.substring(0, oxum.indexOf('.')));
     }
@@ -197,8 +201,8 @@ final class BagReader implements AutoCloseable {
             progress.told("Checked", ++done, manifest.size());
         }
         if (!oxum.equals(seen + "." + manifest.size())) {
-            throw new ArchiveRefused("The archive declares " + oxum + " (bytes.files) and holds " + seen + "."
-                    + manifest.size() + ".");
+            throw new ArchiveRefused(
+                    "The archive declares " + oxum + " (bytes.files) and holds " + seen + "." + manifest.size() + ".");
         }
         checkTags();
     }
@@ -225,10 +229,12 @@ final class BagReader implements AutoCloseable {
         try (InputStream in = new DigestInputStream(guarded(entry), digest)) {
             bytes = in.transferTo(java.io.OutputStream.nullOutputStream());
         } catch (ZipException damaged) {
-            throw new ArchiveRefused("“" + path + "” cannot be unpacked (" + damaged.getMessage() + "); it is damaged.");
+            throw new ArchiveRefused(
+                    "“" + path + "” cannot be unpacked (" + damaged.getMessage() + "); it is damaged.");
         }
         if (!HexFormat.of().formatHex(digest.digest()).equals(wanted)) {
-            throw new ArchiveRefused("“" + path + "” is not what it was when the archive was made: its check sum differs.");
+            throw new ArchiveRefused(
+                    "“" + path + "” is not what it was when the archive was made: its check sum differs.");
         }
         return bytes;
     }
@@ -258,7 +264,8 @@ final class BagReader implements AutoCloseable {
             byte[] bytes = in.readNBytes((int) LARGEST_TAG_FILE);
             return new String(bytes, StandardCharsets.UTF_8);
         } catch (ZipException damaged) {
-            throw new ArchiveRefused("“" + name + "” cannot be unpacked (" + damaged.getMessage() + "); it is damaged.");
+            throw new ArchiveRefused(
+                    "“" + name + "” cannot be unpacked (" + damaged.getMessage() + "); it is damaged.");
         }
     }
 

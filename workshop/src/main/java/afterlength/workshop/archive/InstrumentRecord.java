@@ -74,9 +74,11 @@ final class InstrumentRecord {
                 "attributed_by",
                 each(visits, visit -> findings.listNow(visit.id()).stream().map(this::assessment)),
                 "modified_by",
-                each(visits, visit -> diary.listNow(visit.id()).stream()
-                        .filter(entry -> entry.writing().what() == DiaryEvent.DONE)
-                        .map(this::modification)),
+                each(
+                        visits,
+                        visit -> diary.listNow(visit.id()).stream()
+                                .filter(entry -> entry.writing().what() == DiaryEvent.DONE)
+                                .map(this::modification)),
                 "representation",
                 each(visits, visit -> photographs.list(visit.id()).stream().map(this::picture)));
     }
@@ -88,8 +90,8 @@ final class InstrumentRecord {
         List<Object> transfers = new ArrayList<>();
         transfers.add(transfer(instrument, person, shop, Art.on(visit.receivedOn()), "Received for examination"));
         Optional<Handover> handover = handovers.findNow(visit.id());
-        handover.ifPresent(given ->
-                transfers.add(transfer(instrument, shop, person, Art.on(given.handedOverOn()), "Given back")));
+        handover.ifPresent(
+                given -> transfers.add(transfer(instrument, shop, person, Art.on(given.handedOverOn()), "Given back")));
         return Json.object(
                 "@context",
                 Art.CONTEXT,
@@ -118,12 +120,7 @@ final class InstrumentRecord {
                 label,
                 "transferred_custody_of",
                 List.of(Json.object(
-                        "id",
-                        ids.instrument(instrument.id()),
-                        "type",
-                        "HumanMadeObject",
-                        "_label",
-                        instrument.name())),
+                        "id", ids.instrument(instrument.id()), "type", "HumanMadeObject", "_label", instrument.name())),
                 "transferred_custody_from",
                 List.of(from),
                 "transferred_custody_to",
@@ -206,8 +203,7 @@ final class InstrumentRecord {
                 concat(List.of(
                         finding.observation().isBlank()
                                 ? Stream.of()
-                                : Stream.of(Art.statement(
-                                        finding.observation(), "300435425", "Condition Statement")),
+                                : Stream.of(Art.statement(finding.observation(), "300435425", "Condition Statement")),
                         worded(finding.place(), "Place: "),
                         worded(size, "Size: "),
                         worded(finding.interpretation(), "Taken to mean: "))));
@@ -222,8 +218,8 @@ final class InstrumentRecord {
 
     private Map<String, Object> modification(DiaryEntry entry) {
         Writing done = entry.writing();
-        String material = done.material()
-                + (done.reversibleWith().isBlank() ? "" : "; undone with: " + done.reversibleWith());
+        String material =
+                done.material() + (done.reversibleWith().isBlank() ? "" : "; undone with: " + done.reversibleWith());
         return Json.object(
                 "type",
                 "Modification",
@@ -270,6 +266,9 @@ final class InstrumentRecord {
     }
 
     private static List<Object> concat(List<Stream<Map<String, Object>>> streams) {
-        return streams.stream().flatMap(stream -> stream).map(Object.class::cast).toList();
+        return streams.stream()
+                .flatMap(stream -> stream)
+                .map(Object.class::cast)
+                .toList();
     }
 }

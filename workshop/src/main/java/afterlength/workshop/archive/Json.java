@@ -52,7 +52,8 @@ final class Json {
         return text(value, indent);
     }
 
-    private static java.util.stream.Collector<CharSequence, ?, String> around(String open, String close, String indent) {
+    private static java.util.stream.Collector<CharSequence, ?, String> around(
+            String open, String close, String indent) {
         return Collectors.joining(",\n" + indent + STEP, open + "\n" + indent + STEP, "\n" + indent + close);
     }
 

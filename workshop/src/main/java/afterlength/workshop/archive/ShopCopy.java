@@ -68,10 +68,10 @@ final class ShopCopy implements AutoCloseable {
 
     private void takePictures(Photographs originals, Progress progress) {
         Ledger ledger = open();
-        List<String> names = ledger.read(handle -> handle.createQuery(
-                        "SELECT DISTINCT sha256 FROM photograph ORDER BY sha256")
-                .mapTo(String.class)
-                .list());
+        List<String> names =
+                ledger.read(handle -> handle.createQuery("SELECT DISTINCT sha256 FROM photograph ORDER BY sha256")
+                        .mapTo(String.class)
+                        .list());
         int done = 0;
         for (String name : names) {
             takePicture(ledger, originals, name);

@@ -1,5 +1,6 @@
 package afterlength.workshop.ledger;
 
+import de.siegmar.fastcsv.reader.CsvParseException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
@@ -55,6 +56,8 @@ public final class FreshShop implements AutoCloseable {
     public long take(String table, InputStream in) throws IOException {
         try {
             return rows.read(table, in);
+        } catch (CsvParseException broken) {
+            throw new UnfittingRows(table, "they are no table: " + broken.getMessage());
         } catch (SQLException broken) {
             throw new UnfittingRows(table, "the database refuses one: " + broken.getMessage());
         }

@@ -22,7 +22,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * A table as a CSV file (RFC 4180, UTF-8) from which it comes back to the last bit: the first row names the columns; whole numbers
+ * A table as a CSV file (RFC 4180, UTF-8; docs/sources.md#tables-as-csv) from which it comes back to the last bit: the first row names the columns; whole numbers
  * and real numbers are written so that reading gives the same number; nothing is {@code \N}, and a text that begins with a
  * backslash gets one more.
  */
@@ -114,12 +114,6 @@ final class TableFile {
         try (PreparedStatement insertion = connection.prepareStatement(insertion())) {
             while (rows.hasNext()) {
                 CsvRecord row = rows.next();
-                if (row.getFieldCount() != table.columns().size()) {
-                    throw new UnfittingRows(
-                            table.name(),
-                            "line " + row.getStartingLineNumber() + " has " + row.getFieldCount() + " fields; "
-                                    + table.columns().size() + " are wanted");
-                }
                 bind(insertion, row);
                 insertion.addBatch();
                 if (++count % ROWS_AT_ONCE == 0) {

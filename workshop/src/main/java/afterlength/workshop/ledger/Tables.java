@@ -50,7 +50,9 @@ final class Tables {
     }
 
     private boolean isNumbered(String name) throws SQLException {
-        return texts("SELECT name FROM pragma_table_list WHERE wr = 0 AND name = ?", name).size() == 1;
+        return texts("SELECT name FROM pragma_table_list WHERE wr = 0 AND name = ?", name)
+                        .size()
+                == 1;
     }
 
     private List<Table.Reference> references(String name) throws SQLException {
