@@ -14,6 +14,8 @@ import afterlength.workshop.agreement.FindingLines;
 import afterlength.workshop.agreement.Proposals;
 import afterlength.workshop.agreement.TreatmentPages;
 import afterlength.workshop.agreement.TreatmentStore;
+import afterlength.workshop.archive.ArchiveMaker;
+import afterlength.workshop.archive.ShopAtHand;
 import afterlength.workshop.climate.ClimatePages;
 import afterlength.workshop.climate.ClimateStore;
 import afterlength.workshop.desk.Desk;
@@ -126,10 +128,12 @@ final class House {
     final FinalReports finalReports;
     final MarkStore marks;
     final CardPrintStore cardPrints;
+    private final ShopFolder folder;
     private final Ledger ledger;
     final Clock clock;
 
     private House(ShopFolder folder, Ledger ledger, Clock clock) {
+        this.folder = folder;
         this.ledger = ledger;
         this.clock = clock;
         settings = new SettingsStore(ledger);
@@ -184,6 +188,17 @@ final class House {
                 setups,
                 handovers,
                 clock);
+    }
+
+    /** The shop as an archive sees it. */
+    ShopAtHand atHand() {
+        return new ShopAtHand(folder, ledger, visit -> Papers.possible(this, visit));
+    }
+
+    /** Makes archives of this shop. */
+    ArchiveMaker archiveMaker() {
+        return new ArchiveMaker(
+                atHand(), copy -> House.of(copy, clock).atHand(), clock, "Afterlength " + Version.get());
     }
 
     static House of(ShopFolder folder, Clock clock) {

@@ -23,6 +23,8 @@ public final class Main {
         commands.put(MeasureCommand.NAME, new MeasureCommand());
         commands.put(CardCommand.NAME, new CardCommand());
         commands.put(PlanCommand.NAME, new PlanCommand());
+        commands.put(ArchiveCommand.NAME, new ArchiveCommand());
+        commands.put(ReadArchiveCommand.NAME, new ReadArchiveCommand());
         commands.put("demo", new DemoCommand());
         CommandLine commandLine =
                 new CommandLine(Verb.all(), commands, new OpenShop(), Clock.system(ZoneId.systemDefault()));

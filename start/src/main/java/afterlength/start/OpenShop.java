@@ -27,10 +27,14 @@ final class OpenShop implements Command {
             console.answer(new Reply.Refused(options.problems()).json());
             return Exit.REFUSED;
         }
-        Path folder = options.find("--shop")
+        return open(folder(options), port, !options.has("--no-browser"), console);
+    }
+
+    /** The folder that was named, or the one in the person's home. */
+    static Path folder(Options options) {
+        return options.find("--shop")
                 .map(Path::of)
                 .orElse(Path.of(System.getProperty("user.home"), "afterlength-shop"));
-        return open(folder, port, !options.has("--no-browser"), console);
     }
 
     /** Opens a shop and keeps it open until the program is ended. */

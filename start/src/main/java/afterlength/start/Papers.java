@@ -1,5 +1,6 @@
 package afterlength.start;
 
+import afterlength.workshop.desk.NotHere;
 import afterlength.workshop.instrument.Visit;
 import afterlength.workshop.setup.SetupMoment;
 import java.io.IOException;
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /** All papers of one visit, under the names they are filed by. */
 final class Papers {
@@ -28,6 +30,26 @@ final class Papers {
         papers.put("setup-card.pdf", house.bridgeSheets.card(visit, SetupMoment.AFTER));
         papers.put("final-report.pdf", house.finalReports.pdf(visit));
         return new Papers(papers);
+    }
+
+    /** Those papers of a visit that can be set by now; a bridge that was not drawn has no sheet. */
+    static Map<String, byte[]> possible(House house, Visit visit) {
+        Map<String, byte[]> papers = new LinkedHashMap<>();
+        add(papers, "condition-report.pdf", () -> house.conditionReports.pdf(visit, house.settings.get()));
+        add(papers, "proposal.pdf", () -> house.proposals.pdf(visit.id(), LocalDate.now(house.clock)));
+        add(papers, "bridge-sheet.pdf", () -> house.bridgeSheets.get(visit, SetupMoment.AFTER));
+        add(papers, "crown-templates.pdf", () -> house.bridgeSheets.crown(visit, SetupMoment.AFTER));
+        add(papers, "setup-card.pdf", () -> house.bridgeSheets.card(visit, SetupMoment.AFTER));
+        add(papers, "final-report.pdf", () -> house.finalReports.pdf(visit));
+        return papers;
+    }
+
+    private static void add(Map<String, byte[]> papers, String name, Supplier<byte[]> paper) {
+        try {
+            papers.put(name, paper.get());
+        } catch (NotHere none) {
+            // There is nothing to set such a paper from.
+        }
     }
 
     List<Path> writeTo(Path folder) throws IOException {

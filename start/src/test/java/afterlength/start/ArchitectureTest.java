@@ -76,6 +76,30 @@ class ArchitectureTest {
                         "workshop.climate",
                         "workshop.instrument",
                         "workshop.work"));
+        table.put(
+                "workshop.privacy",
+                Set.of(
+                        "craft",
+                        "sight",
+                        "workshop.ledger",
+                        "workshop.paper",
+                        "workshop.desk",
+                        "workshop.instrument",
+                        "workshop.examination"));
+        table.put(
+                "workshop.archive",
+                Set.of(
+                        "craft",
+                        "sight",
+                        "workshop.ledger",
+                        "workshop.paper",
+                        "workshop.desk",
+                        "workshop.instrument",
+                        "workshop.examination",
+                        "workshop.agreement",
+                        "workshop.work",
+                        "workshop.handover",
+                        "workshop.privacy"));
         table.put("start.demo", Set.of("craft", "sight", "workshop"));
         table.put("start.document", Set.of("craft"));
         table.put("start.verbs", Set.of("craft", "planner", "sight", "start.document", "workshop"));

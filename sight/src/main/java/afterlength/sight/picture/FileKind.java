@@ -30,7 +30,7 @@ public enum FileKind {
         return words;
     }
 
-    static FileKind of(byte[] bytes) {
+    public static FileKind of(byte[] bytes) {
         if (begins(bytes, 0, "\u00ff\u00d8\u00ff")) {
             return JPEG;
         }

@@ -12,11 +12,18 @@ import org.jspecify.annotations.Nullable;
 final class MarkAnnotations {
     private final String house;
     private final MarkGround ground;
+    private final String picture;
 
     /** The house is where the addresses of this shop begin. */
     MarkAnnotations(String house, MarkGround ground) {
+        this(house, ground, house + ground.picture());
+    }
+
+    /** The picture lies under an address of its own, as in an archive. */
+    MarkAnnotations(String house, MarkGround ground, String picture) {
         this.house = house;
         this.ground = ground;
+        this.picture = picture;
     }
 
     String text(List<MarkEntry> entries) {
@@ -38,7 +45,7 @@ final class MarkAnnotations {
                 + ",\"creator\":{\"type\":\"Person\",\"name\":" + quoted(mark.hand())
                 + "},\"body\":[{\"type\":\"TextualBody\",\"format\":\"text/plain\",\"language\":\"en\",\"value\":"
                 + quoted(words(entry)) + "}" + quantities(mark.size())
-                + "],\"target\":{\"source\":" + quoted(house + ground.picture())
+                + "],\"target\":{\"source\":" + quoted(picture)
                 + ",\"selector\":{\"type\":\"SvgSelector\",\"value\":" + quoted(mark.selector()) + "}}}";
     }
 

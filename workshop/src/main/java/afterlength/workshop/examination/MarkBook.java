@@ -21,14 +21,14 @@ public final class MarkBook {
     }
 
     List<MarkEntry> list(MarkGround ground) {
-        Map<Long, Finding> holding = holdingByEntry(ground.visitId());
+        Map<Long, Finding> holding = holdingByEntry(findings, ground.visitId());
         return marksOn(ground).stream()
                 .map(mark -> new MarkEntry(mark, findingOf(mark, holding), measured(mark, ground)))
                 .toList();
     }
 
     MarkEntry entry(DrawnMark mark, MarkGround ground) {
-        return new MarkEntry(mark, findingOf(mark, holdingByEntry(mark.visitId())), measured(mark, ground));
+        return new MarkEntry(mark, findingOf(mark, holdingByEntry(findings, mark.visitId())), measured(mark, ground));
     }
 
     private List<DrawnMark> marksOn(MarkGround ground) {
@@ -40,7 +40,7 @@ public final class MarkBook {
         return view == null ? List.of() : marks.listOnDrawing(ground.visitId(), view);
     }
 
-    private static @Nullable Finding findingOf(DrawnMark mark, Map<Long, Finding> holding) {
+    static @Nullable Finding findingOf(DrawnMark mark, Map<Long, Finding> holding) {
         Long id = mark.findingId();
         return id == null ? null : holding.get(id);
     }
@@ -60,7 +60,7 @@ public final class MarkBook {
     }
 
     /** A mark names the wording it was drawn for; the finding may have been corrected since. */
-    private Map<Long, Finding> holdingByEntry(long visitId) {
+    static Map<Long, Finding> holdingByEntry(FindingStore findings, long visitId) {
         Map<Long, Finding> holding = new HashMap<>();
         for (History<Finding> history : findings.listHistories(visitId)) {
             if (history.holds()) {
