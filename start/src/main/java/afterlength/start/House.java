@@ -14,6 +14,7 @@ import afterlength.workshop.agreement.FindingLines;
 import afterlength.workshop.agreement.Proposals;
 import afterlength.workshop.agreement.TreatmentPages;
 import afterlength.workshop.agreement.TreatmentStore;
+import afterlength.workshop.backup.BackupPages;
 import afterlength.workshop.climate.ClimatePages;
 import afterlength.workshop.climate.ClimateStore;
 import afterlength.workshop.desk.Desk;
@@ -126,10 +127,12 @@ final class House {
     final FinalReports finalReports;
     final MarkStore marks;
     final CardPrintStore cardPrints;
+    private final ShopFolder folder;
     private final Ledger ledger;
     final Clock clock;
 
     private House(ShopFolder folder, Ledger ledger, Clock clock) {
+        this.folder = folder;
         this.ledger = ledger;
         this.clock = clock;
         settings = new SettingsStore(ledger);
@@ -259,6 +262,7 @@ final class House {
                 new WorkRoom(frames, ledger, settings, instruments, visits, List.of(new PotTimers(glue)), clock),
                 new ClimatePages(frames, settings, climate, loggerFiles, clock),
                 new GluePages(frames, settings, visits, instruments, climate, glue, clock),
+                new BackupPages(frames, folder, clock),
                 new SourcesPages(frames),
                 new SetupPages(
                         frames,

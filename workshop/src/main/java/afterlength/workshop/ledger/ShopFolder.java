@@ -22,12 +22,16 @@ public record ShopFolder(Path root) {
             Files.createDirectories(folder.loggers());
             Files.createDirectories(folder.backups());
         } catch (IOException e) {
-            throw new ShopUnusable(
-                    "The shop folder " + folder.root() + " cannot be made or written (" + e.getMessage()
-                            + "). Choose a folder on this machine that you may write to, with --shop FOLDER.",
-                    e);
+            throw unwritable(folder.root(), e);
         }
         return folder;
+    }
+
+    static ShopUnusable unwritable(Path root, IOException cause) {
+        return new ShopUnusable(
+                "The shop folder " + root + " cannot be made or written (" + cause.getMessage()
+                        + "). Choose a folder on this machine that you may write to, with --shop FOLDER.",
+                cause);
     }
 
     public Path database() {
