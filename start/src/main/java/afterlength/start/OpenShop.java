@@ -65,6 +65,7 @@ final class OpenShop implements Command {
         }
         try {
             Clock clock = Clock.system(ZoneId.systemDefault());
+            folder.sweep();
             House house = House.of(folder, clock);
             BenchWarmUp.begin();
             return standOpen(house.openDesk(port), DailyBackup.begin(folder, clock), browser, console);
