@@ -39,7 +39,8 @@ final class BackupCommand implements Command {
             return refused(options.problems(), console);
         }
         try {
-            ShopFolder shop = new ShopFolder(OpenShop.folder(options).toAbsolutePath().normalize());
+            ShopFolder shop =
+                    new ShopFolder(OpenShop.folder(options).toAbsolutePath().normalize());
             return Restore.isLiving(shop) ? keep(shop, options.find("--to"), console) : noShop(shop, console);
         } catch (IOException | ShopUnusable | InvalidPathException refused) {
             return refused(

@@ -21,7 +21,11 @@ final class BackupReply {
         return new Reply.Answered(new AnswerDocument()
                 .put("backup", backup.folder().toString())
                 .put("made", backup.sheet().madeAt().toString())
-                .put("rows", backup.sheet().rows().values().stream().mapToInt(Math::toIntExact).sum())
+                .put(
+                        "rows",
+                        backup.sheet().rows().values().stream()
+                                .mapToInt(Math::toIntExact)
+                                .sum())
                 .put("files", backup.sheet().files().size())
                 .put("trial", "restored for trial and found whole"));
     }

@@ -80,6 +80,9 @@ import afterlength.workshop.setup.SetupChapter;
 import afterlength.workshop.setup.SetupPages;
 import afterlength.workshop.setup.SetupStart;
 import afterlength.workshop.setup.SetupStore;
+import afterlength.workshop.tablet.TabletDoor;
+import afterlength.workshop.tablet.TabletPages;
+import afterlength.workshop.tablet.TabletStore;
 import afterlength.workshop.work.AgreedSteps;
 import afterlength.workshop.work.DiaryStore;
 import afterlength.workshop.work.MaterialStore;
@@ -87,6 +90,7 @@ import afterlength.workshop.work.StepStore;
 import afterlength.workshop.work.WorkChapter;
 import afterlength.workshop.work.WorkRoom;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 
 /** One shop, wired: its stores, and the pages over them. Stages are named in the order of the job. */
@@ -127,6 +131,8 @@ final class House {
     final FinalReports finalReports;
     final MarkStore marks;
     final CardPrintStore cardPrints;
+    final TabletStore tablets;
+    final TabletDoor tabletDoor;
     private final ShopFolder folder;
     private final Ledger ledger;
     final Clock clock;
@@ -147,6 +153,8 @@ final class House {
         sittings = new SittingStore(ledger);
         marks = new MarkStore(ledger);
         cardPrints = new CardPrintStore(ledger);
+        tablets = new TabletStore(ledger);
+        tabletDoor = new TabletDoor(folder, tablets, clock);
         measures = new MeasureStore(ledger);
         climate = new ClimateStore(ledger);
         loggerFiles = Photographs.ofLoggers(folder);
@@ -279,6 +287,9 @@ final class House {
                 new PalettePages(frames, settings, palette, clock),
                 new RetouchPages(frames, settings, instruments, visits, findings, palette, retouches, coats, clock),
                 new HandoverPages(frames, settings, owners, instruments, visits, handovers, finalReports, clock));
-        return Desk.open(port, rooms);
+        tabletDoor.leadTo(rooms);
+        List<Room> all = new ArrayList<>(rooms);
+        all.add(new TabletPages(frames, tabletDoor, tablets, clock));
+        return Desk.open(port, all);
     }
 }

@@ -59,7 +59,9 @@ final class RestoreCommand implements Command {
             return restore(backup, shop, console);
         } catch (IOException | ShopUnusable | InvalidPathException unusable) {
             return refused(
-                    from, "Nothing was restored: " + unusable.getMessage() + ". The shop is as it was; look at --from and --shop.");
+                    from,
+                    "Nothing was restored: " + unusable.getMessage()
+                            + ". The shop is as it was; look at --from and --shop.");
         }
     }
 

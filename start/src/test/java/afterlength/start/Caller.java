@@ -32,11 +32,7 @@ final class Caller {
      *
      * @param location where a redirect leads, from the root; empty without one
      */
-    record Answer(int status, String kind, String location, byte[] body) {
-        String text() {
-            return new String(body, StandardCharsets.UTF_8);
-        }
-
+    record Answer(int status, String kind, String location, String text) {
         boolean page() {
             return kind.startsWith("text/html");
         }
@@ -47,9 +43,11 @@ final class Caller {
     }
 
     Answer post(String path, Map<String, String> form) throws IOException {
-        return post(path, form.entrySet().stream()
-                .map(field -> Map.entry(field.getKey(), field.getValue()))
-                .toList());
+        return post(
+                path,
+                form.entrySet().stream()
+                        .map(field -> Map.entry(field.getKey(), field.getValue()))
+                        .toList());
     }
 
     Answer post(String path, List<Map.Entry<String, String>> form) throws IOException {
@@ -85,7 +83,7 @@ final class Caller {
                     response.statusCode(),
                     response.headers().firstValue("Content-Type").orElse(""),
                     response.headers().firstValue("Location").orElse("").replaceFirst("^https?://[^/]+", ""),
-                    response.body());
+                    new String(response.body(), StandardCharsets.UTF_8));
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             throw new IOException(stopped);

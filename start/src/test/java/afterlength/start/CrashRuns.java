@@ -57,7 +57,8 @@ final class CrashRuns {
         promises.check(shop, "seed " + seed);
     }
 
-    private void work(ShopProcess process, long seed, SplittableRandom random) throws IOException, InterruptedException {
+    private void work(ShopProcess process, long seed, SplittableRandom random)
+            throws IOException, InterruptedException {
         String address = process.address();
         Caller caller = new Caller(address);
         if (caller.get("/visits/1/examination").status() == 404) {
@@ -82,8 +83,6 @@ final class CrashRuns {
             throw new AssertionError("seed " + seed + "\n" + process.said(), faults.get(0));
         }
     }
-
-
 
     String words(int runs) {
         return runs + " runs, " + killedWhileStarting + " of them killed while starting; " + acknowledged

@@ -69,8 +69,22 @@ final class CrashWork implements Runnable {
     private void finding() throws IOException {
         String word = word();
         Map<String, String> form = Map.of(
-                "part", "top", "kind", "crack", "observation", word, "hand", "H", "age", "OLD", "hinders_playing", "NO",
-                "gets_worse", "NO", "size_reason", "not measured yet");
+                "part",
+                "top",
+                "kind",
+                "crack",
+                "observation",
+                word,
+                "hand",
+                "H",
+                "age",
+                "OLD",
+                "hinders_playing",
+                "NO",
+                "gets_worse",
+                "NO",
+                "size_reason",
+                "not measured yet");
         Caller.Answer answer = caller.post("/visits/1/examination", form);
         expect(answer, 302, "finding");
         promises.row("SELECT count(*) FROM finding_now WHERE observation = ?", word);
@@ -79,8 +93,20 @@ final class CrashWork implements Runnable {
     private void measure() throws IOException {
         String word = word();
         Map<String, String> form = Map.of(
-                "quantity", word, "value", "34.5", "plus_minus", "0.5", "unit", "mm", "method", "rule", "hand", "H",
-                "moment", "BEFORE");
+                "quantity",
+                word,
+                "value",
+                "34.5",
+                "plus_minus",
+                "0.5",
+                "unit",
+                "mm",
+                "method",
+                "rule",
+                "hand",
+                "H",
+                "moment",
+                "BEFORE");
         expect(caller.post("/visits/1/measures", form), 302, "measure");
         promises.row("SELECT count(*) FROM measure_now WHERE quantity = ?", word);
     }
@@ -98,8 +124,20 @@ final class CrashWork implements Runnable {
         String word = word();
         promises.settingTried(word);
         Map<String, String> form = Map.of(
-                "shop_name", word, "hands", "H", "currency", "EUR", "per_hour", "60", "tax", "20", "closes_at", "18:00",
-                "paper", "A4");
+                "shop_name",
+                word,
+                "hands",
+                "H",
+                "currency",
+                "EUR",
+                "per_hour",
+                "60",
+                "tax",
+                "20",
+                "closes_at",
+                "18:00",
+                "paper",
+                "A4");
         expect(caller.post("/shelf/settings", form), 302, "settings");
         promises.settingKept(word);
     }

@@ -60,7 +60,9 @@ final class Promises {
         ShopFolder shop = ShopFolder.open(folder);
         Ledger ledger = Ledger.open(shop);
         assertThat(texts(ledger, "PRAGMA integrity_check")).as(run).containsExactly("ok");
-        assertThat(texts(ledger, "SELECT \"table\" FROM pragma_foreign_key_check")).as(run).isEmpty();
+        assertThat(texts(ledger, "SELECT \"table\" FROM pragma_foreign_key_check"))
+                .as(run)
+                .isEmpty();
         for (Row row : rows) {
             assertThat(count(ledger, row)).as(run + ": " + row).isEqualTo(1);
         }
@@ -88,8 +90,11 @@ final class Promises {
             assertThat(shop.photographs().resolve(name)).as(run).isRegularFile();
         }
         try (Stream<Path> files = Files.list(shop.photographs())) {
-            for (Path file : files.filter(file -> !file.toString().endsWith(".part")).toList()) {
-                assertThat(sha256(file)).as(run + ": no half photograph").isEqualTo(file.getFileName().toString());
+            for (Path file :
+                    files.filter(file -> !file.toString().endsWith(".part")).toList()) {
+                assertThat(sha256(file))
+                        .as(run + ": no half photograph")
+                        .isEqualTo(file.getFileName().toString());
             }
         }
     }
@@ -98,12 +103,15 @@ final class Promises {
         List<Backup> kept = new Backups(shop).list();
         assertThat(kept.size()).as(run).isGreaterThanOrEqualTo(backups);
         if (!kept.isEmpty()) {
-            assertThat(BackupTrial.run(kept.get(0), BackupTrial.Extent.ALL).faults()).as(run).isEmpty();
+            assertThat(BackupTrial.run(kept.get(0), BackupTrial.Extent.ALL).faults())
+                    .as(run)
+                    .isEmpty();
         }
     }
 
     private static List<String> texts(Ledger ledger, String question) {
-        return ledger.read(handle -> handle.createQuery(question).mapTo(String.class).list());
+        return ledger.read(
+                handle -> handle.createQuery(question).mapTo(String.class).list());
     }
 
     private static int count(Ledger ledger, Row row) {
@@ -115,8 +123,7 @@ final class Promises {
 
     private static String sha256(Path file) throws IOException {
         try {
-            return HexFormat.of()
-                    .formatHex(MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file)));
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file)));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);
         }

@@ -7,8 +7,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Queue;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -18,7 +22,7 @@ final class ShopProcess implements AutoCloseable {
     private static final int LONGEST_START_S = 120;
 
     private final Process process;
-    private final StringBuffer said = new StringBuffer();
+    private final Queue<String> said = new ConcurrentLinkedQueue<>();
     private final CompletableFuture<String> address = new CompletableFuture<>();
 
     private ShopProcess(Process process) {
@@ -55,16 +59,16 @@ final class ShopProcess implements AutoCloseable {
     private void listen() {
         try (BufferedReader lines = process.inputReader(StandardCharsets.UTF_8)) {
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                said.append(line).append('\n');
+                said.add(line);
                 Matcher found = ADDRESS.matcher(line);
                 if (found.find()) {
                     address.complete(found.group());
                 }
             }
         } catch (IOException ended) {
-            said.append(ended.getMessage());
+            said.add(String.valueOf(ended.getMessage()));
         }
-        address.completeExceptionally(new IOException("the program ended without saying its address:\n" + said));
+        address.completeExceptionally(new IOException("the program ended without saying its address:\n" + said()));
     }
 
     /** Waits for the address; fails with what the program said when it ends before. */
@@ -74,13 +78,13 @@ final class ShopProcess implements AutoCloseable {
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             throw new IOException(stopped);
-        } catch (java.util.concurrent.ExecutionException | java.util.concurrent.TimeoutException none) {
+        } catch (ExecutionException | TimeoutException none) {
             throw new IOException(none);
         }
     }
 
     String said() {
-        return said.toString();
+        return String.join("\n", said);
     }
 
     int exit() throws InterruptedException {

@@ -9,7 +9,11 @@ import org.jspecify.annotations.Nullable;
 
 /** The backups of the shop, the newest first. */
 record BackupPage(
-        Frame frame, String folder, List<BackupLine> lines, @Nullable Instant newestSound, Typed typed) {
+        Frame frame,
+        String folder,
+        List<BackupLine> lines,
+        @Nullable Instant newestSound,
+        Typed typed) {
 
     String answer() {
         return newestSound == null

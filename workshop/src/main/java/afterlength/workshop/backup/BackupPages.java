@@ -67,8 +67,7 @@ public final class BackupPages implements Room {
                 newestSound =
                         newestSound == null && backup.sound() ? backup.sheet().madeAt() : newestSound;
             }
-            Templates.show(
-                    context, new BackupPage(frame, shop.backups().toString(), lines, newestSound, typed));
+            Templates.show(context, new BackupPage(frame, shop.backups().toString(), lines, newestSound, typed));
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

@@ -26,8 +26,8 @@ public record BackupSheet(
     private static final String HEAD = "A backup of a shop kept by Afterlength";
 
     String text() {
-        List<String> lines = new ArrayList<>(List.of(
-                HEAD, "made " + madeAt, "kind " + kind, "version " + version, "database " + databaseSha256));
+        List<String> lines = new ArrayList<>(
+                List.of(HEAD, "made " + madeAt, "kind " + kind, "version " + version, "database " + databaseSha256));
         rows.forEach((table, count) -> lines.add("rows " + count + " " + table));
         files.forEach((place, bytes) -> lines.add("file " + bytes + " " + place));
         lines.add("end");
@@ -41,7 +41,9 @@ public record BackupSheet(
      */
     static BackupSheet read(String text) {
         List<String> lines = text.lines().toList();
-        if (lines.isEmpty() || !lines.get(0).equals(HEAD) || !lines.get(lines.size() - 1).equals("end")) {
+        if (lines.isEmpty()
+                || !lines.get(0).equals(HEAD)
+                || !lines.get(lines.size() - 1).equals("end")) {
             throw new IllegalArgumentException("its list is not ours, or broke off");
         }
         try {

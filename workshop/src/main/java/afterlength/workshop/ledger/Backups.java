@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -24,6 +25,7 @@ import org.sqlite.SQLiteConnection;
 public final class Backups {
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss").withZone(ZoneOffset.UTC);
+    private static final Duration ABANDONED_AFTER = Duration.ofHours(6);
     private static final String UNFINISHED = ".unfinished-";
 
     private final ShopFolder shop;
@@ -39,7 +41,8 @@ public final class Backups {
 
     /** Before the database is brought to a newer version; the name tells which. */
     Backup makeBefore(int version, Instant now) throws IOException {
-        return make(BackupKind.BEFORE_MIGRATION, now, shop.backups(), BackupKind.BEFORE_MIGRATION.start() + "-" + version);
+        return make(
+                BackupKind.BEFORE_MIGRATION, now, shop.backups(), BackupKind.BEFORE_MIGRATION.start() + "-" + version);
     }
 
     /** Keeps everything in another place, such as a second disk; files that are there already are not copied again. */
@@ -86,19 +89,19 @@ public final class Backups {
 
     private void refuseInside(Path place) throws IOException {
         if (place.toAbsolutePath().normalize().startsWith(shop.root())) {
-            throw new IOException("the place lies inside the shop's own folder; name one outside, best on another disk");
+            throw new IOException(
+                    "the place lies inside the shop's own folder; name one outside, best on another disk");
         }
     }
 
     private Backup make(BackupKind kind, Instant now, Path folder, String start) throws IOException {
         Files.createDirectories(folder);
-        removeUnfinished(folder);
+        removeAbandoned(folder);
         Path unfinished = Files.createTempDirectory(folder, UNFINISHED);
         try {
             BackupSheet sheet = copyDatabase(unfinished.resolve(Backup.DATABASE), kind, now);
             DiskWrites.text(unfinished.resolve(BackupSheet.NAME), sheet.text());
-            Path place = free(folder, start + "-" + STAMP.format(now));
-            Files.move(unfinished, place, StandardCopyOption.ATOMIC_MOVE);
+            Path place = moveToFree(unfinished, folder.resolve(start + "-" + STAMP.format(now)));
             DiskWrites.forceNames(folder);
             return new Backup(place, sheet);
         } catch (SQLException e) {
@@ -108,11 +111,14 @@ public final class Backups {
         }
     }
 
-    /** What a killed process left; nobody else makes a backup of this shop at the same time. */
-    private static void removeUnfinished(Path folder) throws IOException {
-        try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, UNFINISHED + "*")) {
+    /** What a killed process left: hours old, so that nobody else's backup or trial in the making is meant. */
+    private static void removeAbandoned(Path folder) throws IOException {
+        Instant longAgo = Instant.now().minus(ABANDONED_AFTER);
+        try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, ".{unfinished,trial}-*")) {
             for (Path each : left) {
-                DiskWrites.removeFolder(each);
+                if (Files.getLastModifiedTime(each).toInstant().isBefore(longAgo)) {
+                    DiskWrites.removeFolder(each);
+                }
             }
         }
     }
@@ -123,15 +129,15 @@ public final class Backups {
             DatabaseFacts facts = new DatabaseFacts(connection);
             int version = facts.version();
             Map<String, Long> rows = facts.rows();
-            int answer = connection.unwrap(SQLiteConnection.class).getDatabase().backup("main", target.toString(), null);
+            int answer =
+                    connection.unwrap(SQLiteConnection.class).getDatabase().backup("main", target.toString(), null);
             connection.createStatement().execute("COMMIT");
             if (answer != 0) {
                 throw new IOException("the database could not be copied (SQLite says " + answer + ")");
             }
             DiskWrites.force(target);
             Instant moment = now.truncatedTo(ChronoUnit.SECONDS);
-            return new BackupSheet(
-                    moment, kind, version, KeptFiles.sha256(target), rows, KeptFiles.list(shop.root()));
+            return new BackupSheet(moment, kind, version, KeptFiles.sha256(target), rows, KeptFiles.list(shop.root()));
         }
     }
 
@@ -145,11 +151,12 @@ public final class Backups {
         }
     }
 
-    private static Path free(Path folder, String name) {
-        Path place = folder.resolve(name);
+    /** Two backups of the same second get two names. */
+    private static synchronized Path moveToFree(Path unfinished, Path wanted) throws IOException {
+        Path place = wanted;
         for (int n = 2; Files.exists(place); n++) {
-            place = folder.resolve(name + "-" + n);
+            place = wanted.resolveSibling(wanted.getFileName() + "-" + n);
         }
-        return place;
+        return Files.move(unfinished, place, StandardCopyOption.ATOMIC_MOVE);
     }
 }

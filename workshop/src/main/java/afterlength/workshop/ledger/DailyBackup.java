@@ -21,7 +21,8 @@ public final class DailyBackup implements AutoCloseable {
 
     private final Backups backups;
     private final Clock clock;
-    private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(DailyBackup::quietThread);
+    private final ScheduledExecutorService thread =
+            Executors.newSingleThreadScheduledExecutor(DailyBackup::quietThread);
 
     private DailyBackup(ShopFolder shop, Clock clock) {
         backups = new Backups(shop);
@@ -30,8 +31,8 @@ public final class DailyBackup implements AutoCloseable {
 
     public static DailyBackup begin(ShopFolder shop, Clock clock) {
         DailyBackup daily = new DailyBackup(shop, clock);
-        var looking = daily.thread.scheduleWithFixedDelay(
-                daily::lookQuietly, 5, LOOK_EVERY_MIN * 60L, TimeUnit.SECONDS);
+        var looking =
+                daily.thread.scheduleWithFixedDelay(daily::lookQuietly, 5, LOOK_EVERY_MIN * 60L, TimeUnit.SECONDS);
         LOG.log(Level.DEBUG, looking);
         return daily;
     }
@@ -46,7 +47,9 @@ public final class DailyBackup implements AutoCloseable {
         try {
             look(backups, clock.instant());
         } catch (IOException | RuntimeException failed) {
-            LOG.log(Level.WARNING, "the daily backup could not be made and will be tried again: " + failed.getMessage());
+            LOG.log(
+                    Level.WARNING,
+                    "the daily backup could not be made and will be tried again: " + failed.getMessage());
         }
     }
 

@@ -7,8 +7,8 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** What can be asked of any database of ours without knowing what its tables mean. */
@@ -26,7 +26,9 @@ final class DatabaseFacts {
     Map<String, Long> rows() throws SQLException {
         Map<String, Long> rows = new TreeMap<>();
         for (String table : tables()) {
-            rows.put(table, Long.valueOf(texts("SELECT count(*) FROM \"" + table + "\"").get(0)));
+            rows.put(
+                    table,
+                    Long.valueOf(texts("SELECT count(*) FROM \"" + table + "\"").get(0)));
         }
         return rows;
     }
@@ -35,7 +37,8 @@ final class DatabaseFacts {
     List<String> faults() throws SQLException {
         List<String> faults = new ArrayList<>(texts("PRAGMA integrity_check"));
         faults.remove("ok");
-        texts("PRAGMA foreign_key_check").forEach(table -> faults.add("a row of " + table + " names one that is not there"));
+        texts("PRAGMA foreign_key_check")
+                .forEach(table -> faults.add("a row of " + table + " names one that is not there"));
         return faults;
     }
 

@@ -52,7 +52,8 @@ public final class Restore {
     public Done run(Instant now) throws IOException {
         BackupTrial.Outcome outcome = BackupTrial.run(backup, BackupTrial.Extent.ALL);
         if (!outcome.ofDatabase().isEmpty()) {
-            throw new IOException("the backup is not whole: " + outcome.ofDatabase().get(0));
+            throw new IOException(
+                    "the backup is not whole: " + outcome.ofDatabase().get(0));
         }
         addFiles();
         Path incoming = shop.root().resolve("shop.db.incoming");
@@ -95,7 +96,10 @@ public final class Restore {
             statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
         } catch (SQLException damaged) {
             System.getLogger(Restore.class.getName())
-                    .log(System.Logger.Level.WARNING, "the former database is put aside as it is: {0}", damaged.getMessage());
+                    .log(
+                            System.Logger.Level.WARNING,
+                            "the former database is put aside as it is: {0}",
+                            damaged.getMessage());
         }
     }
 

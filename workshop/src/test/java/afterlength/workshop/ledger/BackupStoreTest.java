@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -33,7 +34,8 @@ class BackupStoreTest {
         shop = ShopFolder.open(folder.resolve("shop"));
         ledger = Ledger.open(shop);
         picture = new Photographs(shop).keep(bytes("a picture, as far as this test is concerned"));
-        OldShops.rows().forEach(row -> ledger.change(handle -> handle.execute(row.replace("'x'", "'" + picture + "'"))));
+        OldShops.rows()
+                .forEach(row -> ledger.change(handle -> handle.execute(row.replace("'x'", "'" + picture + "'"))));
     }
 
     @Test
@@ -102,7 +104,8 @@ class BackupStoreTest {
     void aChangedOrLostPictureIsFoundAndKeepsTheDatabaseFromNobody() throws IOException {
         Backup backup = new Backups(shop).make(BackupKind.DAILY, NOON);
         Path file = shop.photographs().resolve(picture);
-        Files.writeString(file, "another picture, as far as this test is concern", StandardOpenOption.TRUNCATE_EXISTING);
+        Files.writeString(
+                file, "another picture, as far as this test is concern", StandardOpenOption.TRUNCATE_EXISTING);
         Files.writeString(file, "b picture, as far as this test is concerned", StandardOpenOption.TRUNCATE_EXISTING);
         assertThat(BackupTrial.run(backup, BackupTrial.Extent.ALL).faults())
                 .containsExactly("the file photographs/" + picture
@@ -118,11 +121,14 @@ class BackupStoreTest {
     void aBackupThatBrokeOffIsPassedOverAndClearedAway() throws IOException {
         Path half = Files.createDirectories(shop.backups().resolve(".unfinished-1"));
         Files.writeString(half.resolve("shop.db"), "half");
+        Files.setLastModifiedTime(half, FileTime.from(Instant.now().minus(Duration.ofHours(7))));
+        Path underWay = Files.createDirectories(shop.backups().resolve(".unfinished-2"));
         Path cut = Files.createDirectories(shop.backups().resolve("daily-20260101-000000"));
         Files.writeString(cut.resolve(BackupSheet.NAME), "A backup of a shop kept by Afterlength\nmade 2026-");
         Backup backup = new Backups(shop).make(BackupKind.DAILY, NOON);
         assertThat(new Backups(shop).list()).containsExactly(backup);
         assertThat(half).doesNotExist();
+        assertThat(underWay).exists();
     }
 
     @Test
@@ -171,7 +177,8 @@ class BackupStoreTest {
     }
 
     private static List<String> settings(Ledger ledger) {
-        return ledger.read(
-                handle -> handle.createQuery("SELECT name FROM setting").mapTo(String.class).list());
+        return ledger.read(handle -> handle.createQuery("SELECT name FROM setting")
+                .mapTo(String.class)
+                .list());
     }
 }

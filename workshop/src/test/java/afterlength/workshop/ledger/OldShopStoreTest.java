@@ -30,7 +30,8 @@ class OldShopStoreTest {
     /** V5 was never published. */
     static Stream<Integer> versions() throws IOException {
         try (Stream<Path> files = Files.list(Path.of("src/main/resources/afterlength/workshop/ledger/migrations"))) {
-            return files.map(file -> file.getFileName().toString())
+            return files
+                    .map(file -> file.getFileName().toString())
                     .map(name -> Integer.valueOf(name.substring(1, name.indexOf("__"))))
                     .sorted()
                     .toList()
@@ -63,7 +64,8 @@ class OldShopStoreTest {
         assertThat(backups).hasSize(version < Migrations.NEWEST ? 1 : 0);
         for (Backup backup : backups) {
             assertThat(backup.sheet().version()).isEqualTo(version);
-            assertThat(BackupTrial.run(backup, BackupTrial.Extent.ALL).ofDatabase()).isEmpty();
+            assertThat(BackupTrial.run(backup, BackupTrial.Extent.ALL).ofDatabase())
+                    .isEmpty();
         }
     }
 
@@ -81,7 +83,9 @@ class OldShopStoreTest {
                 .hasMessageContaining("nothing was changed");
         try (Connection connection = SqliteSource.of(shop.database()).getConnection()) {
             assertThat(new DatabaseFacts(connection).version()).isEqualTo(1);
-            assertThat(new DatabaseFacts(connection).rows()).containsEntry("finding", 1L).doesNotContainKey("air_file");
+            assertThat(new DatabaseFacts(connection).rows())
+                    .containsEntry("finding", 1L)
+                    .doesNotContainKey("air_file");
         }
     }
 
@@ -111,7 +115,9 @@ class OldShopStoreTest {
                 for (String each : new DatabaseFacts(connection).rows().keySet()) {
                     List<String> columns = new ArrayList<>();
                     add(statement, "SELECT name FROM pragma_table_info('" + each + "')", columns);
-                    columnsOfOld.put(each, columns.stream().map(row -> row.replace("|", "")).toList());
+                    columnsOfOld.put(
+                            each,
+                            columns.stream().map(row -> row.replace("|", "")).toList());
                 }
             }
         }

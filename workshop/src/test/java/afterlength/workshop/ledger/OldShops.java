@@ -127,7 +127,8 @@ final class OldShops {
             Path database = Files.createTempDirectory("old-shop").resolve("shop.db");
             DataSource source = SqliteSource.of(database);
             make(Integer.parseInt(version), source);
-            Files.writeString(KEPT.resolve("version-" + version + ".sql"), text(source, version), StandardCharsets.UTF_8);
+            Files.writeString(
+                    KEPT.resolve("version-" + version + ".sql"), text(source, version), StandardCharsets.UTF_8);
         }
     }
 
@@ -135,9 +136,15 @@ final class OldShops {
         List<String> statements = new ArrayList<>();
         try (Connection connection = source.getConnection();
                 Statement statement = connection.createStatement()) {
-            texts(statement, "SELECT sql FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'", statements);
+            texts(
+                    statement,
+                    "SELECT sql FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'",
+                    statements);
             List<String> tables = new ArrayList<>();
-            texts(statement, "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'", tables);
+            texts(
+                    statement,
+                    "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'",
+                    tables);
             for (String table : tables) {
                 List<String> columns = new ArrayList<>();
                 texts(statement, "SELECT 'quote(\"' || name || '\")' FROM pragma_table_info('" + table + "')", columns);
