@@ -16,6 +16,7 @@ import afterlength.workshop.agreement.TreatmentPages;
 import afterlength.workshop.agreement.TreatmentStore;
 import afterlength.workshop.archive.ArchiveMaker;
 import afterlength.workshop.archive.ShopAtHand;
+import afterlength.workshop.backup.BackupPages;
 import afterlength.workshop.climate.ClimatePages;
 import afterlength.workshop.climate.ClimateStore;
 import afterlength.workshop.desk.Desk;
@@ -81,6 +82,9 @@ import afterlength.workshop.setup.SetupChapter;
 import afterlength.workshop.setup.SetupPages;
 import afterlength.workshop.setup.SetupStart;
 import afterlength.workshop.setup.SetupStore;
+import afterlength.workshop.tablet.TabletDoor;
+import afterlength.workshop.tablet.TabletPages;
+import afterlength.workshop.tablet.TabletStore;
 import afterlength.workshop.work.AgreedSteps;
 import afterlength.workshop.work.DiaryStore;
 import afterlength.workshop.work.MaterialStore;
@@ -88,6 +92,7 @@ import afterlength.workshop.work.StepStore;
 import afterlength.workshop.work.WorkChapter;
 import afterlength.workshop.work.WorkRoom;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 
 /** One shop, wired: its stores, and the pages over them. Stages are named in the order of the job. */
@@ -128,6 +133,8 @@ final class House {
     final FinalReports finalReports;
     final MarkStore marks;
     final CardPrintStore cardPrints;
+    final TabletStore tablets;
+    final TabletDoor tabletDoor;
     private final ShopFolder folder;
     private final Ledger ledger;
     final Clock clock;
@@ -148,6 +155,8 @@ final class House {
         sittings = new SittingStore(ledger);
         marks = new MarkStore(ledger);
         cardPrints = new CardPrintStore(ledger);
+        tablets = new TabletStore(ledger);
+        tabletDoor = new TabletDoor(folder, tablets, clock);
         measures = new MeasureStore(ledger);
         climate = new ClimateStore(ledger);
         loggerFiles = Photographs.ofLoggers(folder);
@@ -274,6 +283,7 @@ final class House {
                 new WorkRoom(frames, ledger, settings, instruments, visits, List.of(new PotTimers(glue)), clock),
                 new ClimatePages(frames, settings, climate, loggerFiles, clock),
                 new GluePages(frames, settings, visits, instruments, climate, glue, clock),
+                new BackupPages(frames, folder, clock),
                 new SourcesPages(frames),
                 new SetupPages(
                         frames,
@@ -290,6 +300,9 @@ final class House {
                 new PalettePages(frames, settings, palette, clock),
                 new RetouchPages(frames, settings, instruments, visits, findings, palette, retouches, coats, clock),
                 new HandoverPages(frames, settings, owners, instruments, visits, handovers, finalReports, clock));
-        return Desk.open(port, rooms);
+        tabletDoor.leadTo(rooms);
+        List<Room> all = new ArrayList<>(rooms);
+        all.add(new TabletPages(frames, tabletDoor, tablets, clock));
+        return Desk.open(port, all);
     }
 }

@@ -25,9 +25,11 @@ public final class Main {
         commands.put(PlanCommand.NAME, new PlanCommand());
         commands.put(ArchiveCommand.NAME, new ArchiveCommand());
         commands.put(ReadArchiveCommand.NAME, new ReadArchiveCommand());
+        Clock clock = Clock.system(ZoneId.systemDefault());
+        commands.put(BackupCommand.NAME, new BackupCommand(clock));
+        commands.put(RestoreCommand.NAME, new RestoreCommand(clock));
         commands.put("demo", new DemoCommand());
-        CommandLine commandLine =
-                new CommandLine(Verb.all(), commands, new OpenShop(), Clock.system(ZoneId.systemDefault()));
+        CommandLine commandLine = new CommandLine(Verb.all(), commands, new OpenShop(), clock);
         System.exit(commandLine.run(List.of(arguments), console));
     }
 }

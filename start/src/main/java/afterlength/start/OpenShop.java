@@ -1,13 +1,18 @@
 package afterlength.start;
 
 import afterlength.start.document.Reply;
+import afterlength.workshop.desk.Desk;
+import afterlength.workshop.ledger.DailyBackup;
 import afterlength.workshop.ledger.ShopFolder;
+import afterlength.workshop.ledger.ShopLock;
 import afterlength.workshop.ledger.ShopUnusable;
 import afterlength.workshop.setup.BenchWarmUp;
+import io.javalin.util.JavalinBindException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Opens the person's own shop. */
@@ -40,12 +45,40 @@ final class OpenShop implements Command {
     /** Opens a shop and keeps it open until the program is ended. */
     static int open(Path folder, int port, boolean browser, Console console) {
         try {
-            House house = House.of(ShopFolder.open(folder), Clock.system(ZoneId.systemDefault()));
-            BenchWarmUp.begin();
-            return new OpenDoor(house.openDesk(port), browser, console).standOpen();
+            return open(ShopFolder.open(folder), port, browser, console);
         } catch (ShopUnusable unusable) {
             console.say("afterlength: " + unusable.getMessage());
             return Exit.REFUSED;
+        } catch (JavalinBindException taken) {
+            console.say("afterlength: The port " + port
+                    + " is taken by another program. Name another with --port NUMBER, or 0 for any free one.");
+            return Exit.REFUSED;
+        }
+    }
+
+    private static int open(ShopFolder folder, int port, boolean browser, Console console) {
+        Optional<ShopLock> lock = ShopLock.take(folder);
+        if (lock.isEmpty()) {
+            console.say("afterlength: The shop in " + folder.root()
+                    + " is open already. Go on in its browser window, or end that program first.");
+            return Exit.REFUSED;
+        }
+        try {
+            Clock clock = Clock.system(ZoneId.systemDefault());
+            folder.sweep();
+            House house = House.of(folder, clock);
+            BenchWarmUp.begin();
+            return standOpen(house.openDesk(port), DailyBackup.begin(folder, clock), browser, console);
+        } finally {
+            lock.get().close();
+        }
+    }
+
+    private static int standOpen(Desk desk, DailyBackup daily, boolean browser, Console console) {
+        try {
+            return new OpenDoor(desk, browser, console).standOpen();
+        } finally {
+            daily.close();
         }
     }
 }

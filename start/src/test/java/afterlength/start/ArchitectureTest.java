@@ -100,6 +100,8 @@ class ArchitectureTest {
                         "workshop.work",
                         "workshop.handover",
                         "workshop.privacy"));
+        table.put("workshop.backup", Set.of("craft", "workshop.desk", "workshop.ledger"));
+        table.put("workshop.tablet", Set.of("craft", "sight", "workshop.desk", "workshop.ledger"));
         table.put("start.demo", Set.of("craft", "sight", "workshop"));
         table.put("start.document", Set.of("craft"));
         table.put("start.verbs", Set.of("craft", "planner", "sight", "start.document", "workshop"));

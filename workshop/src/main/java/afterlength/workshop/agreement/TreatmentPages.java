@@ -123,7 +123,9 @@ public final class TreatmentPages implements Room {
         Treatment after = TreatmentForm.read(typed, before, Addresses.version(typed));
         List<Long> answered = TreatmentForm.findings(typed, findings.listNow(before.visitId()));
         if (typed.sound() && !treatments.change(after, answered)) {
-            Addresses.noteChangedMeanwhile(typed, before.version());
+            Addresses.noteChangedMeanwhile(
+                    typed,
+                    Typed.knownAll(TreatmentForm.typedOf(before, answered)).everything());
         }
         if (typed.sound()) {
             context.redirect(VisitFrames.workbench(before.visitId()) + "#line-" + before.id());

@@ -3,6 +3,7 @@ package afterlength.workshop.desk;
 import io.javalin.http.Context;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
 
 /** Small readings of a request that every stage needs. */
 public final class Addresses {
@@ -27,12 +28,10 @@ public final class Addresses {
         return text.matches("\\d{1,9}") ? Integer.parseInt(text) : 0;
     }
 
-    /** What is said when two people changed the same thing. */
-    public static void noteChangedMeanwhile(Typed typed, int versionNow) {
-        typed.note(
-                "version",
-                "Somebody else changed this while the form was open (it is now version " + versionNow
-                        + "). Open it in a second tab, bring over what is missing and save again; nothing was overwritten.");
+    /** What is said when two people changed the same thing; what stands now is shown beside what was typed. */
+    public static void noteChangedMeanwhile(Typed typed, Map<String, String> stored) {
+        typed.renew("version", stored.getOrDefault("version", "0"));
+        Basis.noteChanged(typed, stored);
     }
 
     /** 422 when a form comes back with problems. */

@@ -35,6 +35,11 @@ final class Refusals {
                         + "The program's output names the cause.");
     }
 
+    /** The page as text, for an answer that goes out before the rest of a request was read. */
+    static String text(String reason) {
+        return Templates.text(new RefusalPage(FRAME, reason));
+    }
+
     private static void page(Context context, int status, String reason) {
         context.status(status);
         Templates.show(context, new RefusalPage(FRAME, reason));

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -21,13 +22,14 @@ import org.jspecify.annotations.Nullable;
 public final class Typed {
     private final Map<String, List<String>> values;
     private final List<Problem> problems = new ArrayList<>();
+    private final List<Standing> standings = new ArrayList<>();
 
     private Typed(Map<String, List<String>> values) {
         this.values = values;
     }
 
     public static Typed from(Context context) {
-        return new Typed(context.formParamMap());
+        return new Typed(new LinkedHashMap<>(context.formParamMap()));
     }
 
     /** A form not yet filled in, apart from what is already known. */
@@ -50,7 +52,7 @@ public final class Typed {
     }
 
     public static Typed empty() {
-        return new Typed(Map.of());
+        return new Typed(new LinkedHashMap<>());
     }
 
     /** The value as typed, empty when the field was not sent. */
@@ -163,6 +165,26 @@ public final class Typed {
                 label + (text.isEmpty() ? " is not chosen" : " is " + quoted(text)) + "; choose one of: " + allowed
                         + ".");
         return null;
+    }
+
+    /** Puts another value into a field that no person typed. */
+    void renew(String name, String value) {
+        values.put(name, List.of(value));
+    }
+
+    /** Remembers what is stored by now, for each of these fields in which something else was typed. */
+    void standsNow(Map<String, String> stored) {
+        new TreeMap<>(stored).forEach((name, now) -> {
+            String mine = raw(name).strip().replace("\r\n", "\n");
+            if (!mine.equals(now.strip()) && !name.equals("version")) {
+                standings.add(new Standing(name, now, mine));
+            }
+        });
+    }
+
+    /** Where somebody else's value stands by now; empty when nobody came in between. */
+    public List<Standing> standings() {
+        return List.copyOf(standings);
     }
 
     /** Notes a problem beside a field. */

@@ -1,5 +1,6 @@
 package afterlength.workshop.examination;
 
+import afterlength.workshop.desk.Basis;
 import afterlength.workshop.desk.Typed;
 import java.util.List;
 import java.util.Map;
@@ -34,9 +35,13 @@ final class PhotographForm {
     }
 
     static Typed known(Photograph photograph) {
-        return Typed.known(Map.of(
+        return Typed.known(Basis.with(typedOf(photograph), typedOf(photograph)));
+    }
+
+    static Map<String, String> typedOf(Photograph photograph) {
+        return Map.of(
                 "moment", photograph.moment().name(),
                 "view", photograph.view(),
-                "caption", photograph.caption()));
+                "caption", photograph.caption());
     }
 }

@@ -2,6 +2,7 @@ package afterlength.workshop.examination;
 
 import afterlength.sight.picture.PictureFile;
 import afterlength.workshop.desk.Addresses;
+import afterlength.workshop.desk.Basis;
 import afterlength.workshop.desk.Room;
 import afterlength.workshop.desk.Templates;
 import afterlength.workshop.desk.Typed;
@@ -42,7 +43,6 @@ public final class PhotographPages implements Room {
     }
 
     private void bring(Context context) {
-        UploadLimit.check(context);
         Visit visit = home.visit(context);
         List<UploadedFile> files = context.uploadedFiles("files").stream()
                 .filter(file -> !file.filename().isBlank())
@@ -109,10 +109,11 @@ public final class PhotographPages implements Room {
                         home.frame("Words for a picture", pageOf(photograph), "Photographs"), photograph, typed));
     }
 
-    private void describe(Context context) {
+    private synchronized void describe(Context context) {
         Photograph photograph = photographs.get(Addresses.id(context, "photograph"));
         Typed typed = Typed.from(context);
         PhotographWords words = PhotographForm.read(typed);
+        Basis.check(typed, PhotographForm.typedOf(photograph));
         if (typed.sound()) {
             photographs.describe(photograph.id(), words);
             context.redirect(pageOf(photograph));

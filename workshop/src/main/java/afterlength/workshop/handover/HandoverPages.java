@@ -1,6 +1,7 @@
 package afterlength.workshop.handover;
 
 import afterlength.workshop.desk.Addresses;
+import afterlength.workshop.desk.Basis;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.Room;
 import afterlength.workshop.desk.Templates;
@@ -63,26 +64,29 @@ public final class HandoverPages implements Room {
                 handovers
                         .findNow(visit.id())
                         .map(HandoverForm::typedOf)
-                        .map(Typed::known)
+                        .map(stored -> Typed.known(Basis.with(stored, stored)))
                         .orElseGet(() -> offered(visit)));
     }
 
     private Typed offered(Visit visit) {
         LocalDate today = LocalDate.now(clock);
         Instrument instrument = instruments.get(visit.instrumentId());
-        return Typed.known(Map.of(
+        Map<String, String> start = Map.of(
                 "handed_over_on", today.toString(),
                 "received_by", owners.get(instrument.ownerId()).name(),
                 "care", CareAdvice.OFFERED,
                 "next_check_on", today.plusYears(1).toString(),
-                "hand", settings.get().usualHand()));
+                "hand", settings.get().usualHand());
+        return Typed.known(Basis.with(start, Map.of()));
     }
 
-    private void save(Context context) {
+    private synchronized void save(Context context) {
         Visit visit = visits.get(Addresses.id(context, "visit"));
         Typed typed = Typed.from(context);
         Handover handover = HandoverForm.read(
                 typed, visit, LocalDate.now(clock), clock.instant().truncatedTo(ChronoUnit.SECONDS));
+        Basis.check(
+                typed, handovers.findNow(visit.id()).map(HandoverForm::typedOf).orElse(Map.of()));
         if (typed.sound()) {
             handovers.save(handover);
             context.redirect("/instruments/" + visit.instrumentId());

@@ -75,7 +75,7 @@ public final class InstrumentPages implements Room {
         Typed typed = Typed.from(context);
         Instrument after = InstrumentForm.read(typed, before.id(), before.ownerId(), Addresses.version(typed));
         if (typed.sound() && !instruments.change(after)) {
-            Addresses.noteChangedMeanwhile(typed, before.version());
+            Addresses.noteChangedMeanwhile(typed, InstrumentForm.typedOf(before));
         }
         if (typed.sound()) {
             context.redirect("/instruments/" + before.id());
@@ -101,7 +101,7 @@ public final class InstrumentPages implements Room {
         Typed typed = Typed.from(context);
         Owner after = OwnerForm.read(typed, before.id(), Addresses.version(typed));
         if (typed.sound() && !owners.change(after)) {
-            Addresses.noteChangedMeanwhile(typed, before.version());
+            Addresses.noteChangedMeanwhile(typed, OwnerForm.typedOf(before));
         }
         if (typed.sound()) {
             context.redirect("/instruments?find=" + Addresses.encoded(after.name()));

@@ -97,7 +97,7 @@ public final class ReceivePages implements Room {
                 before.receivedOn(),
                 Addresses.version(typed));
         if (typed.sound() && !visits.change(after)) {
-            Addresses.noteChangedMeanwhile(typed, before.version());
+            Addresses.noteChangedMeanwhile(typed, ReceiptForm.typedOf(before));
         }
         if (typed.sound()) {
             context.redirect("/instruments/" + before.instrumentId());

@@ -1,15 +1,12 @@
 package afterlength.workshop.ledger;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Instant;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
+import java.util.List;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
@@ -17,15 +14,13 @@ import org.flywaydb.core.api.FlywayException;
 /**
  * Brings a database to the version this program knows. The version is also kept in {@code PRAGMA user_version}, which is read
  * in a millisecond; Flyway, which needs near half a second, is asked only when the two differ. A shop that holds work is
- * copied into {@code backups/} first.
+ * backed up first, and the backup tried.
  */
 final class Migrations {
     /** The newest file in the migrations folder; a test keeps the two together. */
-    static final int NEWEST = 8;
+    static final int NEWEST = 9;
 
     private static final String WHERE = "classpath:afterlength/workshop/ledger/migrations";
-    private static final DateTimeFormatter STAMP =
-            DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss").withZone(ZoneOffset.UTC);
 
     private Migrations() {}
 
@@ -67,12 +62,21 @@ final class Migrations {
         }
     }
 
+    /** A shop that holds work is copied first, and the step is rehearsed on the copy: what fails there does not touch the shop. */
     private static void migrate(DataSource source, ShopFolder folder, int found) throws SQLException, IOException {
         if (found > 0) {
-            copy(
-                    source,
-                    folder.backups().resolve("before-version-" + NEWEST + "-" + STAMP.format(Instant.now()) + ".db"));
+            Backup before = new Backups(folder).makeBefore(NEWEST, Instant.now());
+            List<String> faults =
+                    BackupTrial.run(before, BackupTrial.Extent.ofDay(0)).ofDatabase();
+            if (!faults.isEmpty()) {
+                throw new IOException(
+                        "the copy made before the step to version " + NEWEST + " is not whole: " + faults.get(0));
+            }
         }
+        migrate(source);
+    }
+
+    static void migrate(DataSource source) throws SQLException {
         Flyway.configure()
                 .dataSource(source)
                 .locations(WHERE)
@@ -82,15 +86,6 @@ final class Migrations {
         try (Connection connection = source.getConnection();
                 Statement statement = connection.createStatement()) {
             statement.execute("PRAGMA user_version = " + NEWEST);
-        }
-    }
-
-    private static void copy(DataSource source, Path target) throws SQLException, IOException {
-        Files.createDirectories(target.getParent());
-        try (Connection connection = source.getConnection();
-                var statement = connection.prepareStatement("VACUUM INTO ?")) {
-            statement.setString(1, target.toString());
-            statement.execute();
         }
     }
 

@@ -10,8 +10,6 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 
 /**
  * Photographs as files, each named by the SHA-256 of its bytes and never altered. A file is written beside its place, forced to
@@ -53,21 +51,13 @@ public final class Photographs {
     }
 
     private static String writeThrough(InputStream bytes, Path part) throws IOException {
-        MessageDigest sha256 = sha256();
+        MessageDigest sha256 = Sha256.digest();
         try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE);
                 OutputStream out =
                         new DigestOutputStream(java.nio.channels.Channels.newOutputStream(channel), sha256)) {
             bytes.transferTo(out);
             channel.force(true);
         }
-        return HexFormat.of().formatHex(sha256.digest());
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
+        return Sha256.hex(sha256);
     }
 }

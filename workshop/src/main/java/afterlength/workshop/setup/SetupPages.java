@@ -3,6 +3,7 @@ package afterlength.workshop.setup;
 import afterlength.craft.setup.BridgeAnswer;
 import afterlength.craft.setup.BridgeShape;
 import afterlength.workshop.desk.Addresses;
+import afterlength.workshop.desk.Basis;
 import afterlength.workshop.desk.Frame;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.Room;
@@ -83,7 +84,7 @@ public final class SetupPages implements Room {
         return setups.findNow(visit.id(), moment == SetupMoment.AFTER ? SetupMoment.BEFORE : SetupMoment.AFTER);
     }
 
-    private void save(Context context) {
+    private synchronized void save(Context context) {
         Visit visit = visits.get(Addresses.id(context, "visit"));
         Typed typed = Typed.from(context);
         SetupMoment moment = moment(typed.raw("moment"));
@@ -91,6 +92,7 @@ public final class SetupPages implements Room {
         String hand = typed.required("hand", "Whose hands", 60);
         BridgeAnswer answer = SetupForm.solve(typed, bench.inputs());
         typed.note(new BenchPost(bench.readings()).problems());
+        Basis.check(typed, start.stored(visit, moment));
         if (typed.sound() && answer instanceof BridgeShape) {
             Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
             setups.save(new Setup(0, visit.id(), moment, bench, now, hand));

@@ -1,5 +1,6 @@
 package afterlength.workshop.setup;
 
+import afterlength.workshop.desk.Basis;
 import afterlength.workshop.desk.Choice;
 import afterlength.workshop.desk.Figures;
 import afterlength.workshop.desk.Typed;
@@ -51,7 +52,14 @@ public final class SetupStart {
                 .map(setup -> SetupTyped.of(setup.bench()))
                 .orElseGet(() -> fresh(visit)));
         known.put("hand", settings.get().usualHand());
-        return Typed.known(known);
+        return Typed.known(Basis.with(known, stored(visit, moment)));
+    }
+
+    /** What is saved for this visit and moment, as it stands in the fields; nothing when none is. */
+    Map<String, String> stored(Visit visit, SetupMoment moment) {
+        return setups.findNow(visit.id(), moment)
+                .map(setup -> SetupTyped.of(setup.bench()))
+                .orElse(Map.of());
     }
 
     /** What an earlier visit left, and over it what was measured on this one. */

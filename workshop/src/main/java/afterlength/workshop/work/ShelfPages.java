@@ -1,6 +1,7 @@
 package afterlength.workshop.work;
 
 import afterlength.workshop.desk.Addresses;
+import afterlength.workshop.desk.Basis;
 import afterlength.workshop.desk.Frame;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.Room;
@@ -10,6 +11,7 @@ import afterlength.workshop.ledger.Settings;
 import afterlength.workshop.ledger.SettingsStore;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.Map;
 import java.util.Optional;
 
 /** The shelf: the shop's settings, its materials, its practice times. */
@@ -27,8 +29,7 @@ final class ShelfPages implements Room {
     @Override
     public void open(RoutesConfig routes) {
         routes.get("/shelf", this::show);
-        routes.get(
-                "/shelf/settings", context -> showSettings(context, Typed.known(SettingsForm.typedOf(settings.get()))));
+        routes.get("/shelf/settings", this::openSettings);
         routes.post("/shelf/settings", this::changeSettings);
         routes.get("/shelf/materials/new", context -> showMaterial(context, 0, Typed.empty()));
         routes.post("/shelf/materials/new", this::addMaterial);
@@ -71,9 +72,16 @@ final class ShelfPages implements Room {
                 .findFirst();
     }
 
-    private void changeSettings(Context context) {
+    private void openSettings(Context context) {
+        Map<String, String> stored = SettingsForm.typedOf(settings.get());
+        showSettings(context, Typed.known(Basis.with(stored, stored)));
+    }
+
+    private synchronized void changeSettings(Context context) {
         Typed typed = Typed.from(context);
-        Settings read = SettingsForm.read(typed, settings.get());
+        Settings before = settings.get();
+        Settings read = SettingsForm.read(typed, before);
+        Basis.check(typed, SettingsForm.typedOf(before));
         if (typed.sound()) {
             settings.put(read);
             context.redirect("/shelf");
@@ -98,7 +106,7 @@ final class ShelfPages implements Room {
         Typed typed = Typed.from(context);
         Material read = MaterialForm.read(typed, before.id(), Addresses.version(typed));
         if (typed.sound() && !materials.change(read)) {
-            Addresses.noteChangedMeanwhile(typed, before.version());
+            Addresses.noteChangedMeanwhile(typed, MaterialForm.typedOf(before));
         }
         if (typed.sound()) {
             context.redirect("/shelf#materials");

@@ -54,7 +54,7 @@ final class StepPages implements Room {
         PlannedStep read = StepForm.read(typed);
         if (read != null
                 && !steps.change(before.id(), Addresses.version(typed), treatment(typed, before.visitId()), read)) {
-            Addresses.noteChangedMeanwhile(typed, before.version());
+            Addresses.noteChangedMeanwhile(typed, StepForm.typedOf(before));
         }
         if (typed.sound()) {
             goTo(context, before);

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.net.Socket;
+import java.net.SocketException;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -22,6 +25,7 @@ class DoorkeeperPageTest {
         desk = Desk.open(0, List.of(routes -> {
             routes.get("/looked", context -> context.result("the page itself"));
             routes.post("/changed", context -> context.result("changed"));
+            routes.post("/read", context -> context.result("read " + context.formParam("a")));
         }));
     }
 
@@ -66,6 +70,99 @@ class DoorkeeperPageTest {
         assertThat(ask("POST", "/changed", "Host: 127.0.0.1", "Origin: http://127.0.0.1", "Content-Length: 0"))
                 .startsWith("HTTP/1.1 200")
                 .endsWith("changed");
+    }
+
+    @Test
+    void aChangeThatTheBrowserCallsForeignIsTurnedAway() throws IOException {
+        assertThat(ask("POST", "/changed", "Host: 127.0.0.1", "Sec-Fetch-Site: cross-site", "Content-Length: 0"))
+                .startsWith("HTTP/1.1 403")
+                .doesNotEndWith("changed");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/files/../../../../../../etc/passwd",
+                "/files/..%2f..%2f..%2f..%2fetc/passwd",
+                "/files/%2e%2e/%2e%2e/%2e%2e/etc/passwd",
+                "/files/..%5c..%5cetc%5cpasswd",
+                "/fonts/..;/..;/ledger/migrations/V1__the_shop.sql",
+                "/files//etc/passwd",
+                "/files/%00",
+                "//etc/passwd"
+            })
+    void noPathLeadsOutOfTheHouse(String path) throws IOException {
+        assertThat(ask("GET", path, "Host: 127.0.0.1"))
+                .startsWith("HTTP/1.1 4")
+                .doesNotContain("root:")
+                .doesNotContain("CREATE TABLE");
+    }
+
+    @Test
+    void aGigabyteIsRefusedByItsAnnouncementAndNotWaitedFor() throws IOException {
+        try (Socket socket = begun("Content-Type: multipart/form-data; boundary=x", "Content-Length: 1000000000")) {
+            byte[] answer = socket.getInputStream().readNBytes(12);
+            assertThat(new String(answer, StandardCharsets.UTF_8)).isEqualTo("HTTP/1.1 413");
+        }
+    }
+
+    @Test
+    void aFormOfMoreThanAMegabyteIsRefused() throws IOException {
+        try (Socket socket = begun("Content-Type: application/x-www-form-urlencoded", "Content-Length: 1000001")) {
+            byte[] answer = socket.getInputStream().readNBytes(12);
+            assertThat(new String(answer, StandardCharsets.UTF_8)).isEqualTo("HTTP/1.1 413");
+        }
+    }
+
+    @Test
+    void whatDoesNotSayHowLongItIsIsRefused() throws IOException {
+        try (Socket socket = begun("Content-Type: multipart/form-data; boundary=x", "Transfer-Encoding: chunked")) {
+            byte[] answer = socket.getInputStream().readNBytes(12);
+            assertThat(new String(answer, StandardCharsets.UTF_8)).isEqualTo("HTTP/1.1 411");
+        }
+    }
+
+    /** Three hundred callers that begin a form and send no more: the others are still answered. */
+    @Test
+    void slowCallersKeepNobodyOut() throws IOException {
+        List<Socket> slow = new ArrayList<>();
+        try {
+            for (int n = 0; n < 300; n++) {
+                slow.add(begun("Content-Type: application/x-www-form-urlencoded", "Content-Length: 5000"));
+            }
+            assertThat(ask("GET", "/looked", "Host: 127.0.0.1")).startsWith("HTTP/1.1 200");
+        } finally {
+            for (Socket socket : slow) {
+                socket.close();
+            }
+        }
+    }
+
+    /** One letter twice a second would take the better part of an hour. */
+    @Test
+    void whoTricklesIsCutOff() throws IOException, InterruptedException {
+        try (Socket socket = begun("Content-Type: application/x-www-form-urlencoded", "Content-Length: 5000")) {
+            int sent = 0;
+            while (socket.getInputStream().available() == 0 && sent < 60) {
+                socket.getOutputStream().write('x');
+                sent++;
+                TimeUnit.MILLISECONDS.sleep(500);
+            }
+            assertThat(sent).isLessThan(60);
+            assertThat(new String(socket.getInputStream().readNBytes(12), StandardCharsets.UTF_8))
+                    .startsWith("HTTP/1.1 4");
+        } catch (SocketException cut) {
+            assertThat(cut).hasMessageMatching("(?i).*(broken pipe|reset|closed).*");
+        }
+    }
+
+    private static Socket begun(String... headers) throws IOException {
+        URI address = URI.create(desk.address());
+        Socket socket = new Socket(address.getHost(), address.getPort());
+        socket.setSoTimeout(20_000);
+        String request = "POST /read HTTP/1.1\r\nHost: 127.0.0.1\r\n" + String.join("\r\n", headers) + "\r\n\r\na=";
+        socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
+        return socket;
     }
 
     @Test

@@ -132,8 +132,8 @@ class WorkPageTest {
         assertThat(desk.post("/steps/" + pegs + "/change", form).status()).isEqualTo(302);
         assertThat(desk.post("/steps/" + pegs + "/change", form).lines(".problems li"))
                 .containsExactly(
-                        "Somebody else changed this while the form was open (it is now version 2). Open it in a second tab,"
-                                + " bring over what is missing and save again; nothing was overwritten.");
+                        "Somebody else changed this while the form was open; nothing was overwritten. What stands now and"
+                                + " what you typed are shown below where they differ. Mend your fields, then save again.");
     }
 
     @Test

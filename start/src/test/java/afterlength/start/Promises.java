@@ -1,0 +1,131 @@
+package afterlength.start;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import afterlength.workshop.ledger.Backup;
+import afterlength.workshop.ledger.BackupTrial;
+import afterlength.workshop.ledger.Backups;
+import afterlength.workshop.ledger.Ledger;
+import afterlength.workshop.ledger.ShopFolder;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Every change that a shop answered for, and whether it kept its word. Two hands write here at once. */
+final class Promises {
+    private record Row(String question, String word) {}
+
+    private record Picture(String sha256, long bytes) {}
+
+    private final List<Row> rows = new ArrayList<>();
+    private final List<Picture> pictures = new ArrayList<>();
+    private final List<String> settings = new ArrayList<>();
+    private String setting = "";
+    private int backups;
+
+    synchronized void row(String question, String word) {
+        rows.add(new Row(question, word));
+    }
+
+    synchronized void photograph(String sha256, long bytes) {
+        pictures.add(new Picture(sha256, bytes));
+    }
+
+    synchronized void settingTried(String word) {
+        settings.add(word);
+    }
+
+    synchronized void settingKept(String word) {
+        setting = word;
+        settings.clear();
+        settings.add(word);
+    }
+
+    synchronized void backup() {
+        backups++;
+    }
+
+    synchronized int count() {
+        return rows.size() + pictures.size() + backups + (setting.isEmpty() ? 0 : 1);
+    }
+
+    /** Opens the shop as it was left and looks for everything. */
+    synchronized void check(Path folder, String run) throws IOException {
+        ShopFolder shop = ShopFolder.open(folder);
+        Ledger ledger = Ledger.open(shop);
+        assertThat(texts(ledger, "PRAGMA integrity_check")).as(run).containsExactly("ok");
+        assertThat(texts(ledger, "SELECT \"table\" FROM pragma_foreign_key_check"))
+                .as(run)
+                .isEmpty();
+        for (Row row : rows) {
+            assertThat(count(ledger, row)).as(run + ": " + row).isEqualTo(1);
+        }
+        checkSetting(ledger, run);
+        checkPictures(shop, ledger, run);
+        checkBackups(shop, run);
+    }
+
+    private void checkSetting(Ledger ledger, String run) {
+        if (!setting.isEmpty()) {
+            assertThat(settings)
+                    .as(run + ": the shop's name is the last one answered for or one that was under way")
+                    .contains(texts(ledger, "SELECT value FROM setting WHERE name = 'shop_name'")
+                            .get(0));
+        }
+    }
+
+    private void checkPictures(ShopFolder shop, Ledger ledger, String run) throws IOException {
+        List<String> known = texts(ledger, "SELECT sha256 FROM photograph");
+        for (Picture picture : pictures) {
+            assertThat(known).as(run).contains(picture.sha256());
+            assertThat(Files.size(shop.photographs().resolve(picture.sha256()))).isEqualTo(picture.bytes());
+        }
+        for (String name : known) {
+            assertThat(shop.photographs().resolve(name)).as(run).isRegularFile();
+        }
+        try (Stream<Path> files = Files.list(shop.photographs())) {
+            for (Path file :
+                    files.filter(file -> !file.toString().endsWith(".part")).toList()) {
+                assertThat(sha256(file))
+                        .as(run + ": no half photograph")
+                        .isEqualTo(file.getFileName().toString());
+            }
+        }
+    }
+
+    private void checkBackups(ShopFolder shop, String run) throws IOException {
+        List<Backup> kept = new Backups(shop).list();
+        assertThat(kept.size()).as(run).isGreaterThanOrEqualTo(backups);
+        if (!kept.isEmpty()) {
+            assertThat(BackupTrial.run(kept.get(0), BackupTrial.Extent.ALL).faults())
+                    .as(run)
+                    .isEmpty();
+        }
+    }
+
+    private static List<String> texts(Ledger ledger, String question) {
+        return ledger.read(
+                handle -> handle.createQuery(question).mapTo(String.class).list());
+    }
+
+    private static int count(Ledger ledger, Row row) {
+        return ledger.read(handle -> handle.createQuery(row.question())
+                .bind(0, row.word())
+                .mapTo(Integer.class)
+                .one());
+    }
+
+    private static String sha256(Path file) throws IOException {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file)));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}
