@@ -15,6 +15,7 @@ import afterlength.workshop.agreement.Proposals;
 import afterlength.workshop.agreement.TreatmentPages;
 import afterlength.workshop.agreement.TreatmentStore;
 import afterlength.workshop.archive.ArchiveMaker;
+import afterlength.workshop.archive.ArchivePages;
 import afterlength.workshop.archive.ShopAtHand;
 import afterlength.workshop.climate.ClimatePages;
 import afterlength.workshop.climate.ClimateStore;
@@ -64,6 +65,8 @@ import afterlength.workshop.ledger.Ledger;
 import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
+import afterlength.workshop.privacy.Eraser;
+import afterlength.workshop.privacy.PersonPages;
 import afterlength.workshop.retouch.CaseDesk;
 import afterlength.workshop.retouch.CoatStore;
 import afterlength.workshop.retouch.PalettePages;
@@ -275,6 +278,8 @@ final class House {
                 new ClimatePages(frames, settings, climate, loggerFiles, clock),
                 new GluePages(frames, settings, visits, instruments, climate, glue, clock),
                 new SourcesPages(frames),
+                new PersonPages(frames, settings, owners, ledger, new Eraser(folder, ledger), clock),
+                new ArchivePages(frames, folder, instruments, owners, archiveMaker()),
                 new SetupPages(
                         frames,
                         instruments,
