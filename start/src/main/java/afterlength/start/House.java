@@ -51,10 +51,14 @@ import afterlength.workshop.examination.VisitHome;
 import afterlength.workshop.glue.GluePages;
 import afterlength.workshop.glue.GlueStore;
 import afterlength.workshop.glue.PotTimers;
+import afterlength.workshop.handover.CalendarPages;
+import afterlength.workshop.handover.CheckPages;
 import afterlength.workshop.handover.FinalReports;
 import afterlength.workshop.handover.HandoverChapter;
 import afterlength.workshop.handover.HandoverPages;
 import afterlength.workshop.handover.HandoverStore;
+import afterlength.workshop.handover.OwnerStories;
+import afterlength.workshop.handover.StoryPages;
 import afterlength.workshop.instrument.Chapter;
 import afterlength.workshop.instrument.InstrumentPages;
 import afterlength.workshop.instrument.InstrumentStore;
@@ -294,7 +298,23 @@ final class House {
                         frames, settings, instruments, visits, findings, varnishes, new WornAreaStore(ledger), clock),
                 new PalettePages(frames, settings, palette, clock),
                 new RetouchPages(frames, settings, instruments, visits, findings, palette, retouches, coats, clock),
-                new HandoverPages(frames, settings, owners, instruments, visits, handovers, finalReports, clock));
+                new HandoverPages(frames, settings, owners, instruments, visits, handovers, finalReports, clock),
+                new CalendarPages(instruments, visits, handovers, clock),
+                new CheckPages(frames, settings, instruments, visits, handovers, measures, clock),
+                new StoryPages(
+                        frames,
+                        owners,
+                        instruments,
+                        visits,
+                        new OwnerStories(
+                                settings,
+                                instruments,
+                                photographs,
+                                smallPictures,
+                                findings,
+                                measures,
+                                diary,
+                                handovers)));
         return Desk.open(port, rooms);
     }
 }

@@ -50,6 +50,11 @@ public final class WordSweep {
         return found.size();
     }
 
+    /** A text without the words, each replaced by the same other one. */
+    public static String without(String text, List<String> words, String instead) {
+        return words.isEmpty() ? text : pattern(words).matcher(text).replaceAll(Matcher.quoteReplacement(instead));
+    }
+
     private static Pattern pattern(List<String> words) {
         String any = words.stream()
                 .sorted(Comparator.comparingInt(String::length).reversed())

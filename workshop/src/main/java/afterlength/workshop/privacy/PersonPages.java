@@ -7,6 +7,7 @@ import afterlength.workshop.desk.Templates;
 import afterlength.workshop.desk.Typed;
 import afterlength.workshop.instrument.Owner;
 import afterlength.workshop.instrument.OwnerStore;
+import afterlength.workshop.instrument.PersonWords;
 import afterlength.workshop.ledger.Ledger;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.WordSweep;

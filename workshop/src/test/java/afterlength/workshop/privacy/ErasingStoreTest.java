@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import afterlength.workshop.archive.SmallShop;
 import afterlength.workshop.archive.WholeShop;
 import afterlength.workshop.instrument.OwnerStore;
+import afterlength.workshop.instrument.PersonWords;
 import com.drew.imaging.ImageMetadataReader;
 import com.drew.metadata.exif.GpsDirectory;
 import java.io.IOException;

@@ -1,6 +1,5 @@
-package afterlength.workshop.privacy;
+package afterlength.workshop.instrument;
 
-import afterlength.workshop.instrument.Owner;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,7 +23,7 @@ public final class PersonWords {
     }
 
     /** One word or phrase a line; lines that are too short to mean a person are left out. */
-    static List<String> read(String text) {
+    public static List<String> read(String text) {
         return text.lines()
                 .map(String::strip)
                 .filter(word -> word.length() >= SHORTEST)
