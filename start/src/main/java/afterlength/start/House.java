@@ -15,6 +15,7 @@ import afterlength.workshop.agreement.Proposals;
 import afterlength.workshop.agreement.TreatmentPages;
 import afterlength.workshop.agreement.TreatmentStore;
 import afterlength.workshop.archive.ArchiveMaker;
+import afterlength.workshop.archive.ArchivePages;
 import afterlength.workshop.archive.ShopAtHand;
 import afterlength.workshop.backup.BackupPages;
 import afterlength.workshop.climate.ClimatePages;
@@ -51,10 +52,14 @@ import afterlength.workshop.examination.VisitHome;
 import afterlength.workshop.glue.GluePages;
 import afterlength.workshop.glue.GlueStore;
 import afterlength.workshop.glue.PotTimers;
+import afterlength.workshop.handover.CalendarPages;
+import afterlength.workshop.handover.CheckPages;
 import afterlength.workshop.handover.FinalReports;
 import afterlength.workshop.handover.HandoverChapter;
 import afterlength.workshop.handover.HandoverPages;
 import afterlength.workshop.handover.HandoverStore;
+import afterlength.workshop.handover.OwnerStories;
+import afterlength.workshop.handover.StoryPages;
 import afterlength.workshop.instrument.Chapter;
 import afterlength.workshop.instrument.InstrumentPages;
 import afterlength.workshop.instrument.InstrumentStore;
@@ -65,6 +70,8 @@ import afterlength.workshop.ledger.Ledger;
 import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
+import afterlength.workshop.privacy.Eraser;
+import afterlength.workshop.privacy.PersonPages;
 import afterlength.workshop.retouch.CaseDesk;
 import afterlength.workshop.retouch.CoatStore;
 import afterlength.workshop.retouch.PalettePages;
@@ -285,6 +292,8 @@ final class House {
                 new GluePages(frames, settings, visits, instruments, climate, glue, clock),
                 new BackupPages(frames, folder, clock),
                 new SourcesPages(frames),
+                new PersonPages(frames, settings, owners, ledger, new Eraser(folder, ledger), clock),
+                new ArchivePages(frames, folder, instruments, owners, archiveMaker()),
                 new SetupPages(
                         frames,
                         instruments,
@@ -299,7 +308,23 @@ final class House {
                         frames, settings, instruments, visits, findings, varnishes, new WornAreaStore(ledger), clock),
                 new PalettePages(frames, settings, palette, clock),
                 new RetouchPages(frames, settings, instruments, visits, findings, palette, retouches, coats, clock),
-                new HandoverPages(frames, settings, owners, instruments, visits, handovers, finalReports, clock));
+                new HandoverPages(frames, settings, owners, instruments, visits, handovers, finalReports, clock),
+                new CalendarPages(instruments, visits, handovers, clock),
+                new CheckPages(frames, settings, instruments, visits, handovers, measures, clock),
+                new StoryPages(
+                        frames,
+                        owners,
+                        instruments,
+                        visits,
+                        new OwnerStories(
+                                settings,
+                                instruments,
+                                photographs,
+                                smallPictures,
+                                findings,
+                                measures,
+                                diary,
+                                handovers)));
         tabletDoor.leadTo(rooms);
         List<Room> all = new ArrayList<>(rooms);
         all.add(new TabletPages(frames, tabletDoor, tablets, clock));

@@ -1,15 +1,20 @@
 package afterlength.workshop.archive;
 
 import afterlength.sight.picture.OutgoingPicture;
+import afterlength.workshop.instrument.Owner;
+import afterlength.workshop.instrument.OwnerStore;
+import afterlength.workshop.instrument.PersonWords;
 import afterlength.workshop.ledger.Ledger;
 import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.ShopFolder;
+import afterlength.workshop.privacy.Eraser;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -40,6 +45,9 @@ final class ShopCopy implements AutoCloseable {
         try {
             shop.ledger().copyTo(copy.folder.database());
             wish.findTable().ifPresent(table -> copy.open().cutDownTo(table, wish.id(), SETTINGS_THAT_GO_OUT));
+            if (wish.withoutPeople()) {
+                copy.erasePeople();
+            }
             if (wish.goesOut()) {
                 copy.takePictures(new Photographs(shop.folder()), progress);
             } else {
@@ -64,6 +72,14 @@ final class ShopCopy implements AutoCloseable {
 
     private Ledger open() {
         return Ledger.open(folder);
+    }
+
+    private void erasePeople() {
+        Ledger ledger = open();
+        Eraser eraser = new Eraser(folder, ledger);
+        for (Owner owner : new OwnerStore(ledger).list()) {
+            eraser.erase(owner.id(), PersonWords.of(owner), true, "archive", Instant.EPOCH);
+        }
     }
 
     private void takePictures(Photographs originals, Progress progress) {

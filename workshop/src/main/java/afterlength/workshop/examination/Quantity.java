@@ -74,11 +74,11 @@ public enum Quantity {
         return unit;
     }
 
-    double lowest() {
+    public double lowest() {
         return lowest;
     }
 
-    double highest() {
+    public double highest() {
         return highest;
     }
 
@@ -90,7 +90,7 @@ public enum Quantity {
     }
 
     /** The quantity whose key a row carries; nothing when it carries the shop's own words. */
-    static Optional<Quantity> findByKey(String key) {
+    public static Optional<Quantity> findByKey(String key) {
         return Arrays.stream(values())
                 .filter(quantity -> quantity.name().equals(key))
                 .findFirst();

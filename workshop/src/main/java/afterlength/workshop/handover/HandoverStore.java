@@ -1,6 +1,7 @@
 package afterlength.workshop.handover;
 
 import afterlength.workshop.ledger.Ledger;
+import java.util.List;
 import java.util.Optional;
 
 /** Keeps handovers. Rows are only added; the latest one of a visit holds. */
@@ -17,6 +18,26 @@ public final class HandoverStore {
                 .bind("visit", visitId)
                 .mapTo(Handover.class)
                 .findOne());
+    }
+
+    /** Handovers that promise a check, the nearest first. */
+    public List<Handover> listChecks() {
+        return ledger.read(handle -> handle.createQuery(
+                        "SELECT * FROM handover_now WHERE next_check_on IS NOT NULL ORDER BY next_check_on, id")
+                .mapTo(Handover.class)
+                .list());
+    }
+
+    /** Whether the visit before this one, of the same instrument, ended with a handover. */
+    public boolean wentHomeBefore(long visitId) {
+        return ledger.read(handle -> handle.createQuery("""
+                                SELECT count(*) FROM handover h WHERE h.visit_id = (SELECT max(v.id) FROM visit v
+                                  JOIN visit this ON this.instrument_id = v.instrument_id WHERE this.id = :visit AND v.id < this.id)
+                                """)
+                        .bind("visit", visitId)
+                        .mapTo(Integer.class)
+                        .one())
+                > 0;
     }
 
     public void save(Handover handover) {

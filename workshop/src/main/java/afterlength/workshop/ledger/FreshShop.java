@@ -9,6 +9,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
+import org.flywaydb.core.api.FlywayException;
 
 /**
  * A database filled from rows that another shop wrote, made as a program of the same version would have made it and brought up to
@@ -39,7 +40,7 @@ public final class FreshShop implements AutoCloseable {
             }
             connection.setAutoCommit(false);
             return new FreshShop(connection);
-        } catch (SQLException broken) {
+        } catch (SQLException | FlywayException broken) {
             throw new IOException(broken.getMessage(), broken);
         }
     }

@@ -39,30 +39,30 @@ import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
 
 /** A real shop in a folder: two owners, two instruments, findings, measures, and pictures with the place noted in them. */
-final class SmallShop {
-    static final Instant NOW = Instant.parse("2026-03-02T09:15:00Z");
-    static final Clock CLOCK = Clock.fixed(NOW, ZoneOffset.UTC);
+public final class SmallShop {
+    public static final Instant NOW = Instant.parse("2026-03-02T09:15:00Z");
+    public static final Clock CLOCK = Clock.fixed(NOW, ZoneOffset.UTC);
     static final String HARD_WORDS = "\\N \"quoted\", \\\\ back\r\nsecond line 提琴🎻 ";
 
-    final ShopFolder folder;
-    final Ledger ledger;
-    final Visit viola;
-    final Visit cello;
+    public final ShopFolder folder;
+    public final Ledger ledger;
+    public final Visit viola;
+    public final Visit cello;
 
-    SmallShop(Path root) throws IOException {
+    public SmallShop(Path root) throws IOException {
         folder = ShopFolder.open(root);
         ledger = Ledger.open(folder);
-        viola = receive("Clementine Vantongeren", "Viola", InstrumentKind.VIOLA);
-        cello = receive("Balthasar Quirrenbach", "Cello", InstrumentKind.CELLO);
-        fill(viola);
-        fill(cello);
+        viola = receive("Clementine Vantongeren", "Viola", InstrumentKind.VIOLA, "+44 7700 900123", "1 Larkrise Lane");
+        cello = receive("Balthasar Quirrenbach", "Cello", InstrumentKind.CELLO, "+44 7700 900456", "2 Millrace Yard");
+        fill(viola, "Clementine Vantongeren");
+        fill(cello, "Balthasar Quirrenbach");
     }
 
-    private Visit receive(String owner, String instrument, InstrumentKind kind) {
+    private Visit receive(String owner, String instrument, InstrumentKind kind, String phone, String street) {
         String mail = owner.toLowerCase(java.util.Locale.ROOT).replace(' ', '.') + "@example.org";
         return new VisitStore(ledger)
                 .receive(new Arrival(
-                        new Owner(0, owner, mail, "+44 7700 900123", "1 Long Lane\nUpper Aldern", "", 1),
+                        new Owner(0, owner, mail, phone, street + "\nUpper Aldern", "", 1),
                         new Instrument(0, 0, kind, instrument, "", HARD_WORDS, "none", "", 1.0 / 3, "", "", null, 1),
                         new Visit(
                                 0,
@@ -79,11 +79,11 @@ final class SmallShop {
                                 1)));
     }
 
-    private void fill(Visit visit) throws IOException {
+    private void fill(Visit visit, String owner) throws IOException {
         MeasureStore measures = new MeasureStore(ledger);
         long first = measures.add(measure(visit, null, 405.0));
         measures.correct(measure(visit, first, Math.nextUp(405.5)));
-        Photograph picture = take(visit, picture((int) visit.id()));
+        Photograph picture = take(visit, picture((int) visit.id(), owner));
         new FindingStore(ledger).add(finding(visit), List.of(picture.id()));
     }
 
@@ -137,8 +137,8 @@ final class SmallShop {
                 NOW);
     }
 
-    /** A picture that its camera, by a note, took at 48° 8' north. */
-    private static byte[] picture(int colour) throws IOException {
+    /** A picture that its camera, by a note, took at 48° 8' north, with a comment that names somebody. */
+    private static byte[] picture(int colour, String owner) throws IOException {
         BufferedImage image = new BufferedImage(80, 60, BufferedImage.TYPE_INT_RGB);
         image.setRGB(5, 5, 0xFF0000 + colour * 40);
         image.setRGB(40, 30, colour * 0x305070);
@@ -152,9 +152,11 @@ final class SmallShop {
         entry(tiff, 1, 2, 2, 'N' << 24);
         entry(tiff, 2, 5, 3, 68);
         tiff.putInt(0).putInt(48).putInt(1).putInt(8).putInt(1).putInt(0).putInt(1);
-        ByteBuffer with = ByteBuffer.allocate(jpeg.size() + 102);
+        byte[] comment = ("at the house of " + owner).getBytes(StandardCharsets.ISO_8859_1);
+        ByteBuffer with = ByteBuffer.allocate(jpeg.size() + 102 + 4 + comment.length);
         with.put(jpeg.toByteArray(), 0, 2).putShort((short) 0xFFE1).putShort((short) 100);
         with.put("Exif\0\0".getBytes(StandardCharsets.ISO_8859_1)).put(tiff.array());
+        with.putShort((short) 0xFFFE).putShort((short) (2 + comment.length)).put(comment);
         return with.put(jpeg.toByteArray(), 2, jpeg.size() - 2).array();
     }
 
@@ -173,7 +175,7 @@ final class SmallShop {
                 visit -> Map.of("report.pdf", ("paper of " + visit.number()).getBytes(StandardCharsets.UTF_8)));
     }
 
-    ArchiveMaker maker() {
+    public ArchiveMaker maker() {
         return new ArchiveMaker(atHand(), copy -> atHand(copy, Ledger.open(copy)), CLOCK, "Afterlength test");
     }
 

@@ -82,7 +82,7 @@ public final class OpenedDesk implements AutoCloseable {
         }
     }
 
-    private URI at(String path) {
+    public URI at(String path) {
         return URI.create(desk.address()).resolve(path.replaceFirst("#.*", ""));
     }
 

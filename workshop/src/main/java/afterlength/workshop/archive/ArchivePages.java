@@ -1,0 +1,165 @@
+package afterlength.workshop.archive;
+
+import afterlength.workshop.desk.Addresses;
+import afterlength.workshop.desk.Choice;
+import afterlength.workshop.desk.Frame;
+import afterlength.workshop.desk.Frames;
+import afterlength.workshop.desk.NotHere;
+import afterlength.workshop.desk.Room;
+import afterlength.workshop.desk.Templates;
+import afterlength.workshop.desk.Typed;
+import afterlength.workshop.instrument.InstrumentStore;
+import afterlength.workshop.instrument.OwnerStore;
+import afterlength.workshop.ledger.ShopFolder;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** On the shelf: making an archive, fetching it, reading one. */
+public final class ArchivePages implements Room {
+    private final Frames frames;
+    private final ShopFolder folder;
+    private final InstrumentStore instruments;
+    private final OwnerStore owners;
+    private final ArchiveJobs jobs;
+
+    public ArchivePages(
+            Frames frames, ShopFolder folder, InstrumentStore instruments, OwnerStore owners, ArchiveMaker maker) {
+        this.frames = frames;
+        this.folder = folder;
+        this.instruments = instruments;
+        this.owners = owners;
+        jobs = new ArchiveJobs(maker);
+    }
+
+    @Override
+    public void open(RoutesConfig routes) {
+        routes.get("/shelf/archive", this::show);
+        routes.get("/shelf/archive/progress", context -> Templates.show(context, progress()));
+        routes.post("/shelf/archive/make", this::make);
+        routes.post("/shelf/archive/stop", context -> {
+            jobs.find().ifPresent(ArchiveJob::stop);
+            context.redirect("/shelf/archive#make");
+        });
+        routes.get("/shelf/archive/made", this::fetch);
+        routes.post("/shelf/archive/read", this::read);
+    }
+
+    private void show(Context context) {
+        String what = context.queryParam("what");
+        show(context, Typed.known(Map.of("what", what == null ? "shop" : what, "folder", freeName())), "");
+    }
+
+    private void show(Context context, Typed typed, String read) {
+        Addresses.status(context, typed);
+        Frame frame = frames.at(Frame.Place.SHELF, "Archives").back("/shelf", "Shelf");
+        Templates.show(context, new ArchivePage(frame, choices(), progress(), typed, beside().toString(), read));
+    }
+
+    private ArchiveProgress progress() {
+        return new ArchiveProgress(jobs.find().orElse(null));
+    }
+
+    private List<Choice> choices() {
+        List<Choice> choices = new ArrayList<>();
+        choices.add(new Choice("shop", "the whole shop, for the shop"));
+        instruments
+                .find("")
+                .forEach(each -> choices.add(new Choice(
+                        "instrument-" + each.id(),
+                        "the instrument “" + each.name() + "” of " + each.owner() + ", for its owner")));
+        owners.list()
+                .forEach(owner -> choices.add(new Choice(
+                        "owner-" + owner.id(), "everything kept about " + owner.name() + ", for that person")));
+        return choices;
+    }
+
+    private void make(Context context) {
+        Typed typed = Typed.from(context);
+        jobs.begin(wish(typed.raw("what"), typed.ticked("without", "yes")));
+        context.redirect("/shelf/archive#make");
+    }
+
+    private ArchiveWish wish(String what, boolean without) {
+        if (what.equals("shop")) {
+            return ArchiveWish.wholeShop();
+        }
+        if (!what.matches("(instrument|owner)-[1-9]\\d{0,17}")) {
+            throw new NotHere("archive of", what);
+        }
+        long id = Long.parseLong(what.substring(what.indexOf('-') + 1));
+        return what.startsWith("owner")
+                ? ArchiveWish.owner(owners.get(id).id())
+                : ArchiveWish.instrument(instruments.get(id).id(), without);
+    }
+
+    private void fetch(Context context) {
+        Path made = jobs.find().map(ArchiveJob::file).orElseThrow(() -> new NotHere("archive", "ready"));
+        try {
+            context.contentType("application/zip")
+                    .header("Cache-Control", "no-store")
+                    .header("Content-Length", Long.toString(Files.size(made)))
+                    .header("Content-Disposition", "attachment; filename=\"" + made.getFileName() + "\"")
+                    .result(Files.newInputStream(made));
+        } catch (IOException gone) {
+            throw new NotHere("archive", made.getFileName());
+        }
+    }
+
+    private void read(Context context) {
+        UploadedFile file = context.uploadedFile("archive");
+        Typed typed = Typed.from(context);
+        String name = typed.raw("folder").strip();
+        if (!name.matches("[\\p{L}\\p{N}][\\p{L}\\p{N} _.-]{0,59}")) {
+            typed.note(
+                    "folder",
+                    "The name of the folder is “" + name
+                            + "”; write up to 60 letters, digits, spaces, points, hyphens, beginning with a letter or digit.");
+        }
+        if (file == null || file.size() == 0) {
+            typed.note("archive", "No archive was chosen. Choose a file that this program made.");
+        } else if (typed.sound()) {
+            read(file, beside().resolve(name), typed);
+        }
+        show(context, typed, typed.sound() ? beside().resolve(name).toString() : "");
+    }
+
+    private static void read(UploadedFile file, Path place, Typed typed) {
+        try {
+            Path brought = Files.createTempFile("afterlength-brought-", ".zip");
+            try (InputStream in = file.content()) {
+                Files.copy(in, brought, StandardCopyOption.REPLACE_EXISTING);
+                ArchiveReader.read(brought, place, Progress.NOBODY);
+            } finally {
+                Files.deleteIfExists(brought);
+            }
+        } catch (ArchiveRefused refused) {
+            typed.note("archive", refused.getMessage() + " Nothing was kept of it.");
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    private Path beside() {
+        Path parent = folder.root().getParent();
+        return parent == null ? folder.root() : parent;
+    }
+
+    private String freeName() {
+        String first = folder.root().getFileName() + "-from-archive";
+        String name = first;
+        for (int n = 2; Files.exists(beside().resolve(name)); n++) {
+            name = first + "-" + n;
+        }
+        return name;
+    }
+}
