@@ -4,19 +4,23 @@ import afterlength.craft.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Walks along a line on a picture and compares, piece by piece, the strip on it with its flanks. */
 final class LinePieces {
     private static final double PIECE_MM = 2;
-    private static final double STRIP_MM = 0.2;
-    private static final double FLANK_FROM_MM = 0.8;
-    private static final double FLANK_TO_MM = 2;
     private static final double STEP_MM = 0.1;
 
-    private final LinearPicture seen;
+    /** Where across the line its own colour is read. Our own choice, docs/sources.md#colour-study. */
+    private static final double[] STRIP_MM = {-0.15, -0.1, -0.05, 0, 0.05, 0.1, 0.15};
+
+    /** Where the colour beside it is read, on either side. */
+    private static final double[] FLANK_MM = IntStream.rangeClosed(8, 20).mapToDouble(tenth -> tenth / 10.0).toArray();
+
+    private final LabPicture seen;
 
     LinePieces(LinearPicture seen) {
-        this.seen = seen;
+        this.seen = LabPicture.of(seen);
     }
 
     /** ΔE00 of each piece of the line. */
@@ -50,17 +54,15 @@ final class LinePieces {
         MeanLab strip = new MeanLab();
         MeanLab flanks = new MeanLab();
         for (Station station : piece) {
-            addAcross(station, STEP_MM / 2 - STRIP_MM, STRIP_MM, strip);
-            addAcross(station, FLANK_FROM_MM + STEP_MM / 2, FLANK_TO_MM, flanks);
-            addAcross(station, STEP_MM / 2 - FLANK_TO_MM, -FLANK_FROM_MM, flanks);
+            for (double off_mm : STRIP_MM) {
+                strip.add(station.beside(seen, off_mm));
+            }
+            for (double off_mm : FLANK_MM) {
+                flanks.add(station.beside(seen, off_mm));
+                flanks.add(station.beside(seen, -off_mm));
+            }
         }
         return ColourDifference.of(flanks.mean(), strip.mean());
-    }
-
-    private void addAcross(Station station, double from_mm, double to_mm, MeanLab mean) {
-        for (double off_mm = from_mm; off_mm < to_mm; off_mm += STEP_MM) {
-            mean.add(Lab.of(station.beside(seen, off_mm), Xyz.SRGB_WHITE));
-        }
     }
 
     private static List<Station> stations(List<Point> line) {
@@ -87,7 +89,7 @@ final class LinePieces {
 
     /** A place on the line and the direction the line has there. */
     private record Station(double x_mm, double y_mm, double alongX, double alongY) {
-        private Xyz beside(LinearPicture picture, double off_mm) {
+        private Lab beside(LabPicture picture, double off_mm) {
             return picture.at_mm(x_mm - off_mm * alongY, y_mm + off_mm * alongX);
         }
     }

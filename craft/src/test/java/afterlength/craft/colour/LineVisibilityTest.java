@@ -7,8 +7,10 @@ import static org.assertj.core.api.Assertions.within;
 import afterlength.craft.geometry.Point;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class LineVisibilityTest {
@@ -17,38 +19,52 @@ class LineVisibilityTest {
 
     @Test
     void anEvenFieldStaysAsItIs() {
-        LinearPicture even = picture(120, 120, 0, 0);
+        LinearPicture even = picture(120, 120, 0, 0, 60);
         LinearPicture seen = EyeBlur.seen(even, 400);
-        assertThat(seen.at_mm(6, 6).y()).isCloseTo(even.at_mm(6, 6).y(), within(1e-12));
-        assertThat(seen.at_mm(0, 0).z()).isCloseTo(even.at_mm(0, 0).z(), within(1e-12));
+        for (int plane = 0; plane < 3; plane++) {
+            assertThat(seen.plane(plane)).containsExactly(even.plane(plane), within(1e-12));
+        }
         assertThat(EyeBlur.pixelsPerDegree(10, 400)).isCloseTo(69.8, within(0.1));
     }
 
     /**
-     * 60 lines whose visibility another program reckoned; how it laid strip and pixels is not told, so ours lie within a twentieth of
-     * it and not within its printed digits.
+     * 60 lines whose visibility another program reckoned, with 0.02 allowed. It let the line lie anywhere between the pixels, which
+     * changes the answer by up to 0.4, and read it half a pixel beside itself; so here four places between two pixels are taken
+     * together and the line is named half a pixel beside. 55 lines lie within the 0.02; the other five, of ΔE00 3 to 12, within 0.05,
+     * and why is not known, since that program is not at hand.
      */
     @Test
     void linesStandOutAsAnotherProgramReckonsThem() throws IOException {
+        List<Double> apart = new ArrayList<>();
         for (NamedCsvRecord row : ColourTable.rows("visibility_line_cases.csv")) {
-            double width_mm = number(row, "width_mm");
-            double distance_mm = number(row, "distance_mm");
-            int width_px = 2 * (int) Math.ceil(Math.max(60, 0.9 * EyeBlur.pixelsPerDegree(PIXELS_PER_MM, distance_mm)));
-            LinearPicture picture = picture(width_px, 3, number(row, "dL"), width_mm);
-            double middle_mm = width_px / PIXELS_PER_MM / 2;
-            double[] seen = new LinePieces(EyeBlur.seen(picture, distance_mm))
-                    .differences(List.of(new Point(middle_mm, 0.1), new Point(middle_mm, 0.2)));
+            double seen = IntStream.range(0, 4)
+                    .mapToDouble(place -> seen(row, place / 4.0))
+                    .average()
+                    .orElseThrow();
             double expected = number(row, "peak_dE00");
-            assertThat(seen[0]).as(row.toString()).isCloseTo(expected, within(0.05 * expected));
+            assertThat(seen).as(row.toString()).isCloseTo(expected, within(0.05));
+            apart.add(Math.abs(seen - expected));
         }
+        assertThat(apart).hasSize(60);
+        assertThat(apart.stream().filter(one -> one <= 0.02)).hasSizeGreaterThanOrEqualTo(55);
     }
 
-    /** A line across the middle, dark by some L*; pixels that it covers in part are mixed as light. */
-    private static LinearPicture picture(int width, int height, double delta, double line_mm) {
+    private static double seen(NamedCsvRecord row, double between) {
+        double distance_mm = number(row, "distance_mm");
+        int width_px = 2 * (int) Math.ceil(Math.max(60, 0.6 * EyeBlur.pixelsPerDegree(PIXELS_PER_MM, distance_mm)));
+        double middle_px = width_px / 2.0 + between;
+        LinearPicture picture = picture(width_px, 3, number(row, "dL"), number(row, "width_mm"), middle_px);
+        double named_mm = (middle_px + 0.5) / PIXELS_PER_MM;
+        return new LinePieces(EyeBlur.seen(picture, distance_mm))
+                .differences(List.of(new Point(named_mm, 0.1), new Point(named_mm, 0.2)))[0];
+    }
+
+    /** A line down the picture, dark by some L*; pixels that it covers in part are mixed as light. */
+    private static LinearPicture picture(int width, int height, double delta, double line_mm, double middle_px) {
         Xyz varnish = VARNISH.toXyz(Xyz.SRGB_WHITE);
         Xyz line = new Lab(42 + delta, 18, 36).toXyz(Xyz.SRGB_WHITE);
         return LinearPicture.of(width, height, PIXELS_PER_MM, (column, row) -> {
-            double from = Math.abs(column + 0.5 - width / 2.0) - 0.5;
+            double from = Math.abs(column + 0.5 - middle_px) - 0.5;
             double covered = Math.max(0, Math.min(1, line_mm * PIXELS_PER_MM / 2 - from));
             return mix(varnish, line, covered);
         });
