@@ -64,6 +64,9 @@ import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
 import afterlength.workshop.retouch.CaseDesk;
 import afterlength.workshop.retouch.CoatStore;
+import afterlength.workshop.retouch.LineDesk;
+import afterlength.workshop.retouch.MendedLinePages;
+import afterlength.workshop.retouch.MendedLineStore;
 import afterlength.workshop.retouch.PalettePages;
 import afterlength.workshop.retouch.PaletteStore;
 import afterlength.workshop.retouch.RetouchChapter;
@@ -121,6 +124,7 @@ final class House {
     final PaletteStore palette;
     final RetouchStore retouches;
     final CoatStore coats;
+    final MendedLineStore mendedLines;
     final VarnishStore varnishes;
     final HandoverStore handovers;
     final FinalReports finalReports;
@@ -169,6 +173,7 @@ final class House {
         palette = new PaletteStore(ledger);
         retouches = new RetouchStore(ledger);
         coats = new CoatStore(ledger);
+        mendedLines = new MendedLineStore(ledger);
         varnishes = new VarnishStore(ledger);
         handovers = new HandoverStore(ledger);
         finalReports = new FinalReports(
@@ -182,6 +187,7 @@ final class House {
                 agreements,
                 diary,
                 setups,
+                mendedLines,
                 handovers,
                 clock);
     }
@@ -214,6 +220,8 @@ final class House {
                 palette,
                 retouches,
                 varnishes,
+                new LineDesk(photographs, originals, new CardSearches(originals, cardPrints)),
+                mendedLines,
                 handovers);
     }
 
@@ -227,7 +235,7 @@ final class House {
                 new AgreementChapter(proposals),
                 new WorkChapter(steps, diary, clock),
                 new SetupChapter(setups),
-                new RetouchChapter(new CaseDesk(retouches, palette, coats)),
+                new RetouchChapter(new CaseDesk(retouches, palette, coats), mendedLines),
                 new HandoverChapter(handovers));
         List<Room> rooms = List.of(
                 new InstrumentPages(frames, owners, instruments, visits, chapters),
@@ -274,6 +282,15 @@ final class House {
                         frames, settings, instruments, visits, findings, varnishes, new WornAreaStore(ledger), clock),
                 new PalettePages(frames, settings, palette, clock),
                 new RetouchPages(frames, settings, instruments, visits, findings, palette, retouches, coats, clock),
+                new MendedLinePages(
+                        frames,
+                        settings,
+                        instruments,
+                        visits,
+                        marks,
+                        new LineDesk(photographs, originals, searches),
+                        mendedLines,
+                        clock),
                 new HandoverPages(frames, settings, owners, instruments, visits, handovers, finalReports, clock));
         return Desk.open(port, rooms);
     }

@@ -3,7 +3,6 @@ package afterlength.craft.colour;
 import afterlength.craft.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Walks along a line on a picture and compares, piece by piece, the strip on it with its flanks. */
@@ -36,18 +35,32 @@ final class LinePieces {
         return differences;
     }
 
-    /** The line moved to its side; empty when it would leave the picture. */
-    Optional<List<Point>> findBeside(List<Point> line, double shift_mm) {
+    /** Whether the whole line lies in the picture. */
+    boolean hold(List<Point> line) {
+        return line.stream().allMatch(place -> seen.holds(place.x_mm(), place.y_mm()));
+    }
+
+    /** ΔE00 between the flanks of the whole line and what lies some way to its side. */
+    double beside(List<Point> line, double off_mm) {
+        MeanLab there = new MeanLab();
+        MeanLab flanks = new MeanLab();
+        for (Station station : stations(line)) {
+            there.add(station.beside(seen, off_mm));
+            addFlanks(station, flanks);
+        }
+        return ColourDifference.of(flanks.mean(), there.mean());
+    }
+
+    /** The line moved to its side, at right angles to the way from its first place to its last. */
+    static List<Point> moved(List<Point> line, double shift_mm) {
         Point first = line.get(0);
         Point last = line.get(line.size() - 1);
         double length = Math.hypot(last.x_mm() - first.x_mm(), last.y_mm() - first.y_mm());
         double across = length > 0 ? (last.x_mm() - first.x_mm()) / length : 1;
         double along = length > 0 ? (last.y_mm() - first.y_mm()) / length : 0;
-        List<Point> moved = line.stream()
+        return line.stream()
                 .map(place -> new Point(place.x_mm() - shift_mm * along, place.y_mm() + shift_mm * across))
                 .toList();
-        boolean inside = moved.stream().allMatch(place -> seen.holds(place.x_mm(), place.y_mm()));
-        return inside ? Optional.of(moved) : Optional.empty();
     }
 
     private double difference(List<Station> piece) {
@@ -57,12 +70,16 @@ final class LinePieces {
             for (double off_mm : STRIP_MM) {
                 strip.add(station.beside(seen, off_mm));
             }
-            for (double off_mm : FLANK_MM) {
-                flanks.add(station.beside(seen, off_mm));
-                flanks.add(station.beside(seen, -off_mm));
-            }
+            addFlanks(station, flanks);
         }
         return ColourDifference.of(flanks.mean(), strip.mean());
+    }
+
+    private void addFlanks(Station station, MeanLab flanks) {
+        for (double off_mm : FLANK_MM) {
+            flanks.add(station.beside(seen, off_mm));
+            flanks.add(station.beside(seen, -off_mm));
+        }
     }
 
     private static List<Station> stations(List<Point> line) {

@@ -80,7 +80,7 @@ class LineVisibilityTest {
     /** Grain of some L* up and down, and a repair of two L* and 0.4 mm in it. */
     private static LinearPicture grained(double unrest, double repair, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        double[] stripes = random.doubles(400, -unrest, unrest).toArray();
+        double[] stripes = random.doubles(400, -1, 1).map(one -> one * unrest).toArray();
         return LinearPicture.of(160, 320, PIXELS_PER_MM, (column, row) -> {
             boolean onLine = Math.abs(row + 0.5 - 160) <= 2;
             double grain = stripes[row / 3];
@@ -92,8 +92,8 @@ class LineVisibilityTest {
 
     @Test
     void grainHidesWhatEvenVarnishShows() {
-        LineVisibility even = LineVisibility.of(grained(0.1, -3, 4), ACROSS, 400);
-        LineVisibility grain = LineVisibility.of(grained(4, -0.5, 4), ACROSS, 400);
+        LineVisibility even = read(grained(0.1, -3, 4));
+        LineVisibility grain = read(grained(4, -0.5, 4));
         assertThat(even.word()).isEqualTo(LineVisibility.Word.VISIBLE);
         assertThat(even.shareAbove()).isEqualTo(1);
         assertThat(grain.control()).isGreaterThan(even.control());
@@ -104,9 +104,71 @@ class LineVisibilityTest {
     void anUntouchedPlaceReadsAsTheVarnishBesideIt() {
         int below = 0;
         for (int seed = 0; seed < 20; seed++) {
-            LineVisibility untouched = LineVisibility.of(grained(1.5, 0, seed), ACROSS, 400);
+            LineVisibility untouched = read(grained(1.5, 0, seed));
             below += untouched.high() <= untouched.control() ? 1 : 0;
         }
         assertThat(below).isGreaterThanOrEqualTo(14);
+    }
+
+    private static LineVisibility read(LinearPicture picture) {
+        return LineSearch.on(picture, ACROSS, 400).orElseThrow();
+    }
+
+    private static LineVisibility near(LinearPicture picture, double off_mm) {
+        List<Point> marked = List.of(new Point(2, 16 + off_mm), new Point(14, 16 + off_mm));
+        return LineSearch.near(picture, marked, List.of(), 400).orElseThrow();
+    }
+
+    /** Nobody marks a line to a tenth of a millimetre; the search is fair to untouched varnish as well. */
+    @Test
+    void aLineIsFoundBesideItsMark() {
+        LinearPicture picture = grained(0.2, -5, 7);
+        double on = near(picture, 0).high();
+        assertThat(near(picture, 0.4).high()).isCloseTo(on, within(1e-9));
+        assertThat(near(picture, -0.4).high()).isCloseTo(on, within(1e-9));
+        assertThat(near(picture, 1.5).high()).isLessThan(on / 2);
+        int below = 0;
+        for (int seed = 0; seed < 20; seed++) {
+            LineVisibility untouched = near(grained(1.5, 0, seed), 0);
+            below += untouched.high() <= untouched.control() ? 1 : 0;
+        }
+        assertThat(below).isGreaterThanOrEqualTo(14);
+    }
+
+    /** The line across: highest in its middle, nothing where the flanks are, alike on both sides. */
+    @Test
+    void theLineAcrossIsHighestInItsMiddle() {
+        List<Double> across = read(grained(0, -5, 1)).across();
+        assertThat(across).hasSize(61);
+        assertThat(across.stream().mapToDouble(one -> one).max().orElseThrow()).isEqualTo(across.get(30));
+        assertThat(across.get(30)).isGreaterThan(2);
+        assertThat(across.get(0)).isLessThan(0.2);
+        assertThat(across.get(20)).isCloseTo(across.get(40), within(1e-9));
+    }
+
+    @Test
+    void withoutUntouchedVarnishNothingIsSaid() {
+        LinearPicture narrow = LinearPicture.of(160, 100, PIXELS_PER_MM, (column, row) -> VARNISH.toXyz(Xyz.SRGB_WHITE));
+        List<Point> line = List.of(new Point(2, 5), new Point(14, 5));
+        assertThat(LineSearch.near(narrow, line, List.of(), 400)).isEmpty();
+        assertThat(LineSearch.near(narrow, line, List.of(List.of(new Point(2, 8), new Point(14, 8))), 400))
+                .isPresent();
+    }
+
+    /** A line beside it that runs along a dark edge is no measure of the grain. */
+    @Test
+    void aLineAcrossAnEdgeIsLeftOut() {
+        LinearPicture even = grained(0.5, -1, 3);
+        LinearPicture edged = LinearPicture.of(160, 320, PIXELS_PER_MM, (column, row) -> row >= 270 && row < 273
+                ? new Lab(5, 0, 0).toXyz(Xyz.SRGB_WHITE)
+                : pixel(even, column, row));
+        LineVisibility read = read(edged);
+        assertThat(read.control()).isLessThan(read(even).control() * 1.6);
+        assertThat(read.word()).isEqualTo(read(even).word());
+    }
+
+    private static Xyz pixel(LinearPicture picture, int column, int row) {
+        int at = row * picture.width() + column;
+        return new Xyz(picture.plane(0)[at], picture.plane(1)[at], picture.plane(2)[at]);
     }
 }
