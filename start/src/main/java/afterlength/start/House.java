@@ -18,6 +18,7 @@ import afterlength.workshop.climate.ClimatePages;
 import afterlength.workshop.climate.ClimateStore;
 import afterlength.workshop.desk.Desk;
 import afterlength.workshop.desk.Frames;
+import afterlength.workshop.desk.InstalledPages;
 import afterlength.workshop.desk.Room;
 import afterlength.workshop.desk.SourcesPages;
 import afterlength.workshop.examination.Air;
@@ -238,6 +239,7 @@ final class House {
                 new RetouchChapter(new CaseDesk(retouches, palette, coats), mendedLines),
                 new HandoverChapter(handovers));
         List<Room> rooms = List.of(
+                new InstalledPages(frames),
                 new InstrumentPages(frames, owners, instruments, visits, chapters),
                 new ReceivePages(frames, settings, owners, instruments, visits, clock),
                 new PhotographPages(home, photographs, intake),

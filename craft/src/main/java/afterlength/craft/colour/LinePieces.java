@@ -14,7 +14,8 @@ final class LinePieces {
     private static final double[] STRIP_MM = {-0.15, -0.1, -0.05, 0, 0.05, 0.1, 0.15};
 
     /** Where the colour beside it is read, on either side. */
-    private static final double[] FLANK_MM = IntStream.rangeClosed(8, 20).mapToDouble(tenth -> tenth / 10.0).toArray();
+    private static final double[] FLANK_MM =
+            IntStream.rangeClosed(8, 20).mapToDouble(tenth -> tenth / 10.0).toArray();
 
     private final LabPicture seen;
 

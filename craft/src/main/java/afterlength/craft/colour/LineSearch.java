@@ -56,7 +56,9 @@ public final class LineSearch {
 
     /** The lines in untouched varnish that a line is compared with when no others are given, some perhaps outside a picture. */
     public static List<List<Point>> beside(List<Point> line) {
-        return DoubleStream.of(BESIDE_MM).mapToObj(shift -> LinePieces.moved(line, shift)).toList();
+        return DoubleStream.of(BESIDE_MM)
+                .mapToObj(shift -> LinePieces.moved(line, shift))
+                .toList();
     }
 
     private Optional<LineVisibility> find(List<Point> line, List<List<Point>> untouched) {
@@ -70,8 +72,8 @@ public final class LineSearch {
         List<Point> found = LinePieces.moved(line, shift_mm);
         double high = high(found, 0);
         double next = (high(found, -NEXT_MM) + high(found, NEXT_MM)) / 2;
-        return Optional.of(LineVisibility.of(
-                pieces.differences(found), control, Math.max(0, high - next), across(found)));
+        return Optional.of(
+                LineVisibility.of(pieces.differences(found), control, Math.max(0, high - next), across(found)));
     }
 
     private double high(List<Point> line) {

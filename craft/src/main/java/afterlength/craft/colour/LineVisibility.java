@@ -1,6 +1,5 @@
 package afterlength.craft.colour;
 
-import afterlength.craft.geometry.Point;
 import java.util.Arrays;
 import java.util.List;
 
@@ -55,8 +54,7 @@ public record LineVisibility(
         }
     }
 
-    static LineVisibility of(
-            double[] differences, double control, double beside, List<Double> across) {
+    static LineVisibility of(double[] differences, double control, double beside, List<Double> across) {
         double bar = Math.max(JUST_SEEN, control);
         long above = Arrays.stream(differences).filter(one -> one > bar).count();
         return new LineVisibility(

@@ -148,7 +148,8 @@ class LineVisibilityTest {
 
     @Test
     void withoutUntouchedVarnishNothingIsSaid() {
-        LinearPicture narrow = LinearPicture.of(160, 100, PIXELS_PER_MM, (column, row) -> VARNISH.toXyz(Xyz.SRGB_WHITE));
+        LinearPicture narrow =
+                LinearPicture.of(160, 100, PIXELS_PER_MM, (column, row) -> VARNISH.toXyz(Xyz.SRGB_WHITE));
         List<Point> line = List.of(new Point(2, 5), new Point(14, 5));
         assertThat(LineSearch.near(narrow, line, List.of(), 400)).isEmpty();
         assertThat(LineSearch.near(narrow, line, List.of(List.of(new Point(2, 8), new Point(14, 8))), 400))
@@ -159,9 +160,12 @@ class LineVisibilityTest {
     @Test
     void aLineAcrossAnEdgeIsLeftOut() {
         LinearPicture even = grained(0.5, -1, 3);
-        LinearPicture edged = LinearPicture.of(160, 320, PIXELS_PER_MM, (column, row) -> row >= 270 && row < 273
-                ? new Lab(5, 0, 0).toXyz(Xyz.SRGB_WHITE)
-                : pixel(even, column, row));
+        LinearPicture edged = LinearPicture.of(
+                160,
+                320,
+                PIXELS_PER_MM,
+                (column, row) ->
+                        row >= 270 && row < 273 ? new Lab(5, 0, 0).toXyz(Xyz.SRGB_WHITE) : pixel(even, column, row));
         LineVisibility read = read(edged);
         assertThat(read.control()).isLessThan(read(even).control() * 1.6);
         assertThat(read.word()).isEqualTo(read(even).word());

@@ -1,9 +1,9 @@
 package afterlength.workshop.examination;
 
 import afterlength.sight.camera.Pixel;
-import afterlength.workshop.desk.InstrumentView;
 import afterlength.sight.measure.Height;
 import afterlength.sight.measure.MarkKind;
+import afterlength.workshop.desk.InstrumentView;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

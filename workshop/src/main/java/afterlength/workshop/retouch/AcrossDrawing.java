@@ -27,7 +27,10 @@ final class AcrossDrawing {
     private AcrossDrawing(MendedLine line) {
         this.line = line;
         double highest = Math.max(highest(line.before()), highest(line.after()));
-        most = Math.max(2, Math.ceil(Math.max(highest, Math.max(line.before().control(), line.after().control()))));
+        most = Math.max(
+                2,
+                Math.ceil(Math.max(
+                        highest, Math.max(line.before().control(), line.after().control()))));
     }
 
     static Drawing of(MendedLine line) {

@@ -13,8 +13,9 @@ import java.util.stream.IntStream;
  * many places as it covers pixels of the photograph, so that no thin line slips through between two of them.
  */
 final class LightField {
-    private static final double[] LIGHT =
-            IntStream.range(0, 256).mapToDouble(value -> Srgb.linear(value / 255.0)).toArray();
+    private static final double[] LIGHT = IntStream.range(0, 256)
+            .mapToDouble(value -> Srgb.linear(value / 255.0))
+            .toArray();
 
     private final BufferedImage upright;
     private final Scale scale;

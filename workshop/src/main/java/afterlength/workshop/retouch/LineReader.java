@@ -1,9 +1,9 @@
 package afterlength.workshop.retouch;
 
 import afterlength.craft.colour.ColourClass;
-import afterlength.craft.colour.LinearPicture;
 import afterlength.craft.colour.LineSearch;
 import afterlength.craft.colour.LineVisibility;
+import afterlength.craft.colour.LinearPicture;
 import afterlength.craft.geometry.Point;
 import afterlength.sight.camera.Pixel;
 import afterlength.workshop.desk.Figures;
@@ -65,9 +65,10 @@ final class LineReader {
                     "The line lies too near the rim of this picture. Take one with 2 cm of varnish around the line.");
         }
         if (box.get().area_mm2() > LARGEST_MM2) {
-            return new LineAnswer.Refused("The line and what it is compared with take "
-                    + Figures.fixed(box.get().area_mm2() / 100, 0)
-                    + " cm² of this picture; at most 60 are read at once. Mark a piece of the line, up to about 10 cm.");
+            return new LineAnswer.Refused(
+                    "The line and what it is compared with take "
+                            + Figures.fixed(box.get().area_mm2() / 100, 0)
+                            + " cm² of this picture; at most 60 are read at once. Mark a piece of the line, up to about 10 cm.");
         }
         return read(box.get(), px_mm);
     }
@@ -76,12 +77,9 @@ final class LineReader {
         LinearPicture light = new LightField(picture.upright(), picture.scale())
                 .of(box.corner(), box.opposite(), Math.min(FINEST_PX_MM, px_mm), px_mm);
         Optional<LineVisibility> seen = LineSearch.near(
-                light,
-                box.within(line),
-                chosen.stream().map(box::within).toList(),
-                DISTANCE_MM);
-        return seen.<LineAnswer>map(read -> new LineAnswer.Read(LineSight.of(
-                        markId, read, plusMinus(read), px_mm, untouched(box), caveats())))
+                light, box.within(line), chosen.stream().map(box::within).toList(), DISTANCE_MM);
+        return seen.<LineAnswer>map(read -> new LineAnswer.Read(
+                        LineSight.of(markId, read, plusMinus(read), px_mm, untouched(box), caveats())))
                 .orElseGet(() -> new LineAnswer.Refused(
                         "This picture shows no varnish 8 to 14 mm beside the whole line to compare with. Mark a line on varnish"
                                 + " that was not touched, and choose it below."));

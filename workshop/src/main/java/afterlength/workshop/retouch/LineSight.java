@@ -43,7 +43,9 @@ public record LineSight(
                 seen.control(),
                 seen.shareAbove(),
                 pixelsPerMm,
-                seen.across().stream().map(one -> Double.toString(Math.round(one * 1000) / 1000.0)).collect(Collectors.joining(" ")),
+                seen.across().stream()
+                        .map(one -> Double.toString(Math.round(one * 1000) / 1000.0))
+                        .collect(Collectors.joining(" ")),
                 String.join("\n", untouched),
                 String.join("\n", caveats));
     }

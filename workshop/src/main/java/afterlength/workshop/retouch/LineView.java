@@ -1,8 +1,8 @@
 package afterlength.workshop.retouch;
 
+import afterlength.sight.camera.Pixel;
 import afterlength.workshop.examination.DrawnMark;
 import afterlength.workshop.examination.Photograph;
-import afterlength.sight.camera.Pixel;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -31,7 +31,8 @@ record LineView(String moment, LineSight sight, DrawnMark mark, Photograph photo
         double top = places.stream().mapToDouble(place -> place[1]).min().orElse(0) - RIM_PX;
         double right = places.stream().mapToDouble(place -> place[0]).max().orElse(1) + RIM_PX;
         double bottom = places.stream().mapToDouble(place -> place[1]).max().orElse(1) + RIM_PX;
-        return Math.round(left) + " " + Math.round(top) + " " + Math.round(right - left) + " " + Math.round(bottom - top);
+        return Math.round(left) + " " + Math.round(top) + " " + Math.round(right - left) + " "
+                + Math.round(bottom - top);
     }
 
     private static double[] place(String point) {

@@ -90,8 +90,7 @@ public final class MendedLinePages implements Room {
         Frame frame = frames.of(line.place()).back(address(visit(context)), "Mended lines");
         Templates.show(
                 context,
-                new MendedLinePage(
-                        frame, line, seen("Before", line.before()), seen("Afterwards", line.after())));
+                new MendedLinePage(frame, line, seen("Before", line.before()), seen("Afterwards", line.after())));
     }
 
     private LineView seen(String moment, LineSight sight) {

@@ -8,7 +8,8 @@ final class MendedLineWords {
     static final String LIMITS =
             "Read from photographs by calculation, as an eye resolves them from 40 cm; gloss, relief and another light are not in it.";
 
-    static final String RAKING = "Gloss steps and relief are not seen this way. Take a second photograph in raking light for them.";
+    static final String RAKING =
+            "Gloss steps and relief are not seen this way. Take a second photograph in raking light for them.";
 
     static final String PLUS_MINUS =
             "± is two things together: how far two places alike may differ in one photograph (by calculation with invented cameras),"

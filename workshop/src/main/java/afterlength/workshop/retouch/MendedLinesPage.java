@@ -18,7 +18,8 @@ record MendedLinesPage(Frame frame, long visitId, List<MendedLine> lines, List<C
     }
 
     List<Choice> untouchedChoices() {
-        return Stream.concat(Stream.of(new Choice("", "the varnish 8 to 14 mm beside it, on both sides")), marks.stream())
+        return Stream.concat(
+                        Stream.of(new Choice("", "the varnish 8 to 14 mm beside it, on both sides")), marks.stream())
                 .toList();
     }
 }

@@ -48,7 +48,8 @@ final class LinedPicture {
     /** The pocket card on an even bench, with a line drawn 30 mm beside it. */
     static byte[] withCard(int grey) throws IOException {
         BufferedImage rendered = Renderer.render(SCENE, 5);
-        BufferedImage picture = new BufferedImage(rendered.getWidth(), rendered.getHeight(), BufferedImage.TYPE_INT_RGB);
+        BufferedImage picture =
+                new BufferedImage(rendered.getWidth(), rendered.getHeight(), BufferedImage.TYPE_INT_RGB);
         Graphics2D brush = picture.createGraphics();
         brush.drawImage(rendered, 0, 0, null);
         brush.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);

@@ -39,7 +39,16 @@ class MendedLinePageTest {
 
     private OpenedDesk.Answer read(DrawnMark before, DrawnMark after, String length, String... more) {
         String[] form = {
-            "place", "crack at the eye", "length_mm", length, "before", "" + before.id(), "after", "" + after.id(), "hand", "bench"
+            "place",
+            "crack at the eye",
+            "length_mm",
+            length,
+            "before",
+            "" + before.id(),
+            "after",
+            "" + after.id(),
+            "hand",
+            "bench"
         };
         String[] all = java.util.stream.Stream.concat(java.util.Arrays.stream(form), java.util.Arrays.stream(more))
                 .toArray(String[]::new);
@@ -48,16 +57,18 @@ class MendedLinePageTest {
 
     @Test
     void aLineIsReadBeforeAndAfterByItsLength() throws IOException {
-        OpenedDesk.Answer answer =
-                read(plain(20, 0.3, Moment.BEFORE), plain(1.5, 0.3, Moment.AFTER), "40");
+        OpenedDesk.Answer answer = read(plain(20, 0.3, Moment.BEFORE), plain(1.5, 0.3, Moment.AFTER), "40");
         assertThat(answer.words("h1")).isEqualTo("crack at the eye");
         assertThat(answer.words(".answer"))
-                .matches("From ΔE00 1[0-9]\\.\\d ± \\d\\.\\d, visible, to (0\\.[89]|1\\.[0-3]) ± \\d\\.\\d, found by who searches"
-                        + ".*, seen from 40 cm\\.");
+                .matches(
+                        "From ΔE00 1[0-9]\\.\\d ± \\d\\.\\d, visible, to (0\\.[89]|1\\.[0-3]) ± \\d\\.\\d, found by who searches"
+                                + ".*, seen from 40 cm\\.");
         assertThat(answer.words(".limits"))
-                .contains("No card in the picture", "Gloss steps and relief are not seen this way", "half a millimetre");
+                .contains(
+                        "No card in the picture", "Gloss steps and relief are not seen this way", "half a millimetre");
         assertThat(answer.page().select(".linesight")).hasSize(2);
-        assertThat(answer.page().select(".linesight").eq(0).select(".untouched")).hasSize(6);
+        assertThat(answer.page().select(".linesight").eq(0).select(".untouched"))
+                .hasSize(6);
         assertThat(answer.page().select(".chart svg title").text()).contains("Across the line");
         assertThat(answer.words("table")).contains("12.0");
     }
@@ -91,12 +102,14 @@ class MendedLinePageTest {
         OpenedDesk.Answer noLength = read(before, after, "");
         assertThat(noLength.status()).isEqualTo(422);
         assertThat(noLength.words("#problem-before"))
-                .isEqualTo("No card was found in this picture. Type the length of the line below, such as 42, or take one with a"
-                        + " card.");
+                .isEqualTo(
+                        "No card was found in this picture. Type the length of the line below, such as 42, or take one with a"
+                                + " card.");
         assertThat(noLength.page().select("#f-place").val()).isEqualTo("crack at the eye");
         assertThat(noLength.page().select("#f-after option[selected]").val()).isEqualTo("" + after.id());
         assertThat(read(before, after, "80").words("#problem-before"))
-                .isEqualTo("This picture has 6.0 pixels to the millimetre at the line; 10 or more are needed. Take it from nearer.");
+                .isEqualTo(
+                        "This picture has 6.0 pixels to the millimetre at the line; 10 or more are needed. Take it from nearer.");
         assertThat(read(before, before, "40").words("#problem-after"))
                 .isEqualTo("Both are the same mark; choose the mark on a photograph taken after the work.");
         assertThat(shop.lines.listNow(shop.visit.id())).isEmpty();
@@ -107,13 +120,12 @@ class MendedLinePageTest {
         DrawnMark before = plain(20, 0.3, Moment.BEFORE);
         DrawnMark after = plain(2, 0.3, Moment.AFTER);
         DrawnMark beside = shop.marked(
-                LinedPicture.plain(2, 0.3),
-                Moment.AFTER,
-                LinedPicture.UNTOUCHED_FROM,
-                LinedPicture.UNTOUCHED_TO);
+                LinedPicture.plain(2, 0.3), Moment.AFTER, LinedPicture.UNTOUCHED_FROM, LinedPicture.UNTOUCHED_TO);
         OpenedDesk.Answer answer = read(before, after, "40", "after_untouched", "" + beside.id());
-        assertThat(answer.page().select(".linesight").eq(1).select(".untouched")).hasSize(1);
-        assertThat(read(before, after, "40", "before_untouched", "" + beside.id()).words("#problem-before_untouched"))
+        assertThat(answer.page().select(".linesight").eq(1).select(".untouched"))
+                .hasSize(1);
+        assertThat(read(before, after, "40", "before_untouched", "" + beside.id())
+                        .words("#problem-before_untouched"))
                 .isEqualTo("The untouched place must be marked on the same photograph as the line.");
     }
 }

@@ -26,7 +26,15 @@ class MendedLineStoreTest {
         long after = shop.marked(LinedPicture.plain(2, 0), Moment.AFTER, LinedPicture.FROM, LinedPicture.TO)
                 .id();
         MendedLine line = new MendedLine(
-                0, shop.visit.id(), null, false, "crack", sight(before, 6.25), sight(after, 1.5), RetouchShop.NOW, "bench");
+                0,
+                shop.visit.id(),
+                null,
+                false,
+                "crack",
+                sight(before, 6.25),
+                sight(after, 1.5),
+                RetouchShop.NOW,
+                "bench");
         written = shop.lines.get(shop.lines.add(line));
     }
 

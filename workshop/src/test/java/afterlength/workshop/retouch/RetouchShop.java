@@ -141,7 +141,17 @@ final class RetouchShop {
                 .findSame(visit.id(), sha256)
                 .map(Photograph::id)
                 .orElseGet(() -> photographs.add(new Photograph(
-                        0, visit.id(), sha256, "image/png", size.getWidth(), size.getHeight(), moment, "top", "", NOW, false)));
+                        0,
+                        visit.id(),
+                        sha256,
+                        "image/png",
+                        size.getWidth(),
+                        size.getHeight(),
+                        moment,
+                        "top",
+                        "",
+                        NOW,
+                        false)));
         long mark = marks.addCrack(visit.id(), photograph, finding, List.of(points), "bench", NOW);
         while (searches.working(photographs.get(photograph))) {
             Thread.onSpinWait();

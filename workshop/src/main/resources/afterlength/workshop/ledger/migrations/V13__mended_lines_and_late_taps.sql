@@ -38,3 +38,14 @@ CREATE TRIGGER mended_line_sight_not_removed BEFORE DELETE ON mended_line_sight 
 
 CREATE VIEW mended_line_now AS
   SELECT l.* FROM mended_line l WHERE l.withdrawn = 0 AND NOT EXISTS (SELECT 1 FROM mended_line later WHERE later.replaces = l.id);
+
+-- Late taps ----------------------------------------------------------------------------------------------------------------
+
+-- history: what a screen had to send more than once, because no answer came back: its key and what was answered the first time
+CREATE TABLE sent_once (
+  sent_key    TEXT PRIMARY KEY,
+  answer      TEXT NOT NULL,
+  received_at TEXT NOT NULL
+) STRICT;
+CREATE TRIGGER sent_once_kept BEFORE UPDATE ON sent_once BEGIN SELECT RAISE(ABORT, 'history is kept: sent_once'); END;
+CREATE TRIGGER sent_once_not_removed BEFORE DELETE ON sent_once BEGIN SELECT RAISE(ABORT, 'history is kept: sent_once'); END;
