@@ -22,6 +22,7 @@ import afterlength.workshop.climate.ClimatePages;
 import afterlength.workshop.climate.ClimateStore;
 import afterlength.workshop.desk.Desk;
 import afterlength.workshop.desk.Frames;
+import afterlength.workshop.desk.InstalledPages;
 import afterlength.workshop.desk.Room;
 import afterlength.workshop.desk.SourcesPages;
 import afterlength.workshop.examination.Air;
@@ -74,6 +75,9 @@ import afterlength.workshop.privacy.Eraser;
 import afterlength.workshop.privacy.PersonPages;
 import afterlength.workshop.retouch.CaseDesk;
 import afterlength.workshop.retouch.CoatStore;
+import afterlength.workshop.retouch.LineDesk;
+import afterlength.workshop.retouch.MendedLinePages;
+import afterlength.workshop.retouch.MendedLineStore;
 import afterlength.workshop.retouch.PalettePages;
 import afterlength.workshop.retouch.PaletteStore;
 import afterlength.workshop.retouch.RetouchChapter;
@@ -135,6 +139,7 @@ final class House {
     final PaletteStore palette;
     final RetouchStore retouches;
     final CoatStore coats;
+    final MendedLineStore mendedLines;
     final VarnishStore varnishes;
     final HandoverStore handovers;
     final FinalReports finalReports;
@@ -189,6 +194,7 @@ final class House {
         palette = new PaletteStore(ledger);
         retouches = new RetouchStore(ledger);
         coats = new CoatStore(ledger);
+        mendedLines = new MendedLineStore(ledger);
         varnishes = new VarnishStore(ledger);
         handovers = new HandoverStore(ledger);
         finalReports = new FinalReports(
@@ -202,6 +208,7 @@ final class House {
                 agreements,
                 diary,
                 setups,
+                mendedLines,
                 handovers,
                 clock);
     }
@@ -245,6 +252,8 @@ final class House {
                 palette,
                 retouches,
                 varnishes,
+                new LineDesk(photographs, originals, new CardSearches(originals, cardPrints)),
+                mendedLines,
                 handovers);
     }
 
@@ -258,9 +267,10 @@ final class House {
                 new AgreementChapter(proposals),
                 new WorkChapter(steps, diary, clock),
                 new SetupChapter(setups),
-                new RetouchChapter(new CaseDesk(retouches, palette, coats)),
+                new RetouchChapter(new CaseDesk(retouches, palette, coats), mendedLines),
                 new HandoverChapter(handovers));
         List<Room> rooms = List.of(
+                new InstalledPages(frames),
                 new InstrumentPages(frames, owners, instruments, visits, chapters),
                 new ReceivePages(frames, settings, owners, instruments, visits, clock),
                 new PhotographPages(home, photographs, intake),
@@ -308,6 +318,15 @@ final class House {
                         frames, settings, instruments, visits, findings, varnishes, new WornAreaStore(ledger), clock),
                 new PalettePages(frames, settings, palette, clock),
                 new RetouchPages(frames, settings, instruments, visits, findings, palette, retouches, coats, clock),
+                new MendedLinePages(
+                        frames,
+                        settings,
+                        instruments,
+                        visits,
+                        marks,
+                        new LineDesk(photographs, originals, searches),
+                        mendedLines,
+                        clock),
                 new HandoverPages(frames, settings, owners, instruments, visits, handovers, finalReports, clock),
                 new CalendarPages(instruments, visits, handovers, clock),
                 new CheckPages(frames, settings, instruments, visits, handovers, measures, clock),

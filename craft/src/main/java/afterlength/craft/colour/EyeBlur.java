@@ -3,8 +3,9 @@ package afterlength.craft.colour;
 /**
  * A picture as the eye resolves it from a distance: the three opponent signals of Poirson and Wandell, each blurred by its own pair of
  * bell curves (widths at half height in degrees of sight), and brought back to light. The wide negative lobe for luminance is
- * left out, since it makes lines stand out more than they are. Each pixel takes the mean of the curve over its width, so that curves
- * narrower than a pixel are still counted whole. Source: docs/sources.md#spatial-cielab.
+ * left out, since it makes lines stand out more than they are. The curves end half a degree from their middle, as in their authors'
+ * own program; the widest would reach further. For pictures whose pixel is narrower than the narrowest curve, which ten pixels to
+ * the millimetre are from 60 mm on. Source: docs/sources.md#spatial-cielab.
  */
 final class EyeBlur {
     private static final double[][] TO_OPPONENT = {
@@ -16,7 +17,10 @@ final class EyeBlur {
         {{0.05, 0.9207}, {0.225, 0.105}}, {{0.0685, 0.531}, {0.826, 0.33}}, {{0.092, 0.4877}, {0.6451, 0.3711}}
     };
 
-    private static final double REACH_IN_WIDTHS = 1.5;
+    private static final double REACH_DEGREES = 0.5;
+
+    /** Three widths from its middle a bell has fallen below 10⁻¹⁰. */
+    private static final double REACH_IN_WIDTHS = 3;
 
     private final double pixelsPerDegree;
 
@@ -77,12 +81,13 @@ final class EyeBlur {
     }
 
     /** Half of a bell, from its middle outwards, that sums to one with its mirror image. */
-    private static double[] kernel(double width_px) {
-        double spread = width_px / (2 * Math.sqrt(2 * Math.log(2)));
-        double[] kernel = new double[(int) Math.ceil(REACH_IN_WIDTHS * width_px) + 2];
+    private double[] kernel(double width_px) {
+        double reach_px = Math.min(REACH_DEGREES * pixelsPerDegree, REACH_IN_WIDTHS * width_px);
+        double[] kernel = new double[(int) Math.ceil(reach_px) + 1];
         double sum = 0;
         for (int i = 0; i < kernel.length; i++) {
-            kernel[i] = BellCurve.between((i - 0.5) / spread, (i + 0.5) / spread);
+            double widths = i / width_px;
+            kernel[i] = Math.exp(-4 * Math.log(2) * widths * widths);
             sum += i == 0 ? kernel[0] : 2 * kernel[i];
         }
         for (int i = 0; i < kernel.length; i++) {

@@ -3,20 +3,24 @@ package afterlength.craft.colour;
 import afterlength.craft.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Walks along a line on a picture and compares, piece by piece, the strip on it with its flanks. */
 final class LinePieces {
     private static final double PIECE_MM = 2;
-    private static final double STRIP_MM = 0.2;
-    private static final double FLANK_FROM_MM = 0.8;
-    private static final double FLANK_TO_MM = 2;
     private static final double STEP_MM = 0.1;
 
-    private final LinearPicture seen;
+    /** Where across the line its own colour is read. Our own choice, docs/sources.md#colour-study. */
+    private static final double[] STRIP_MM = {-0.15, -0.1, -0.05, 0, 0.05, 0.1, 0.15};
+
+    /** Where the colour beside it is read, on either side. */
+    private static final double[] FLANK_MM =
+            IntStream.rangeClosed(8, 20).mapToDouble(tenth -> tenth / 10.0).toArray();
+
+    private final LabPicture seen;
 
     LinePieces(LinearPicture seen) {
-        this.seen = seen;
+        this.seen = LabPicture.of(seen);
     }
 
     /** ΔE00 of each piece of the line. */
@@ -32,34 +36,50 @@ final class LinePieces {
         return differences;
     }
 
-    /** The line moved to its side; empty when it would leave the picture. */
-    Optional<List<Point>> findBeside(List<Point> line, double shift_mm) {
+    /** Whether the whole line lies in the picture. */
+    boolean hold(List<Point> line) {
+        return line.stream().allMatch(place -> seen.holds(place.x_mm(), place.y_mm()));
+    }
+
+    /** ΔE00 between the flanks of the whole line and what lies some way to its side. */
+    double beside(List<Point> line, double off_mm) {
+        MeanLab there = new MeanLab();
+        MeanLab flanks = new MeanLab();
+        for (Station station : stations(line)) {
+            there.add(station.beside(seen, off_mm));
+            addFlanks(station, flanks);
+        }
+        return ColourDifference.of(flanks.mean(), there.mean());
+    }
+
+    /** The line moved to its side, at right angles to the way from its first place to its last. */
+    static List<Point> moved(List<Point> line, double shift_mm) {
         Point first = line.get(0);
         Point last = line.get(line.size() - 1);
         double length = Math.hypot(last.x_mm() - first.x_mm(), last.y_mm() - first.y_mm());
         double across = length > 0 ? (last.x_mm() - first.x_mm()) / length : 1;
         double along = length > 0 ? (last.y_mm() - first.y_mm()) / length : 0;
-        List<Point> moved = line.stream()
+        return line.stream()
                 .map(place -> new Point(place.x_mm() - shift_mm * along, place.y_mm() + shift_mm * across))
                 .toList();
-        boolean inside = moved.stream().allMatch(place -> seen.holds(place.x_mm(), place.y_mm()));
-        return inside ? Optional.of(moved) : Optional.empty();
     }
 
     private double difference(List<Station> piece) {
         MeanLab strip = new MeanLab();
         MeanLab flanks = new MeanLab();
         for (Station station : piece) {
-            addAcross(station, STEP_MM / 2 - STRIP_MM, STRIP_MM, strip);
-            addAcross(station, FLANK_FROM_MM + STEP_MM / 2, FLANK_TO_MM, flanks);
-            addAcross(station, STEP_MM / 2 - FLANK_TO_MM, -FLANK_FROM_MM, flanks);
+            for (double off_mm : STRIP_MM) {
+                strip.add(station.beside(seen, off_mm));
+            }
+            addFlanks(station, flanks);
         }
         return ColourDifference.of(flanks.mean(), strip.mean());
     }
 
-    private void addAcross(Station station, double from_mm, double to_mm, MeanLab mean) {
-        for (double off_mm = from_mm; off_mm < to_mm; off_mm += STEP_MM) {
-            mean.add(Lab.of(station.beside(seen, off_mm), Xyz.SRGB_WHITE));
+    private void addFlanks(Station station, MeanLab flanks) {
+        for (double off_mm : FLANK_MM) {
+            flanks.add(station.beside(seen, off_mm));
+            flanks.add(station.beside(seen, -off_mm));
         }
     }
 
@@ -87,7 +107,7 @@ final class LinePieces {
 
     /** A place on the line and the direction the line has there. */
     private record Station(double x_mm, double y_mm, double alongX, double alongY) {
-        private Xyz beside(LinearPicture picture, double off_mm) {
+        private Lab beside(LabPicture picture, double off_mm) {
             return picture.at_mm(x_mm - off_mm * alongY, y_mm + off_mm * alongX);
         }
     }

@@ -51,28 +51,4 @@ public final class LinearPicture {
     double[] plane(int which) {
         return planes[which];
     }
-
-    boolean holds(double x_mm, double y_mm) {
-        return x_mm >= 0 && y_mm >= 0 && x_mm * pixelsPerMm <= width && y_mm * pixelsPerMm <= height;
-    }
-
-    /** Between the four pixels around a place; beyond the rim the rim goes on. */
-    Xyz at_mm(double x_mm, double y_mm) {
-        double column = Math.max(0, Math.min(width - 1.0, x_mm * pixelsPerMm - 0.5));
-        double row = Math.max(0, Math.min(height - 1.0, y_mm * pixelsPerMm - 0.5));
-        int left = Math.min((int) column, Math.max(0, width - 2));
-        int top = Math.min((int) row, Math.max(0, height - 2));
-        return new Xyz(
-                between(planes[0], left, top, column - left, row - top),
-                between(planes[1], left, top, column - left, row - top),
-                between(planes[2], left, top, column - left, row - top));
-    }
-
-    private double between(double[] plane, int left, int top, double right, double down) {
-        int first = top * width + left;
-        int next = width > 1 ? 1 : 0;
-        int below = height > 1 ? width : 0;
-        return (1 - down) * ((1 - right) * plane[first] + right * plane[first + next])
-                + down * ((1 - right) * plane[first + below] + right * plane[first + below + next]);
-    }
 }

@@ -13,6 +13,11 @@ public record Srgb(double red, double green, double blue) {
         return SrgbPrimaries.xyz(linear(red), linear(green), linear(blue));
     }
 
+    /** The same of light that is linear already, 0 to 1 in each channel, such as a mean over pixels. */
+    public static Xyz xyzOfLight(double red, double green, double blue) {
+        return SrgbPrimaries.xyz(red, green, blue);
+    }
+
     public Lab toLab() {
         return Lab.of(toXyz(), Xyz.SRGB_WHITE);
     }

@@ -14,6 +14,8 @@ import afterlength.workshop.handover.HandoverStore;
 import afterlength.workshop.instrument.VisitStore;
 import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
+import afterlength.workshop.retouch.LineDesk;
+import afterlength.workshop.retouch.MendedLineStore;
 import afterlength.workshop.retouch.PaletteStore;
 import afterlength.workshop.retouch.RetouchStore;
 import afterlength.workshop.retouch.VarnishStore;
@@ -45,4 +47,6 @@ public record DemoStores(
         PaletteStore palette,
         RetouchStore retouches,
         VarnishStore varnishes,
+        LineDesk lineDesk,
+        MendedLineStore mendedLines,
         HandoverStore handovers) {}

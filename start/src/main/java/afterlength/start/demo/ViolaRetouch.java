@@ -2,6 +2,7 @@ package afterlength.start.demo;
 
 import afterlength.craft.colour.ColourClass;
 import afterlength.craft.colour.Spectrum;
+import afterlength.workshop.examination.DrawnMark;
 import afterlength.workshop.instrument.Visit;
 import afterlength.workshop.retouch.PaletteColour;
 import afterlength.workshop.retouch.Retouch;
@@ -10,6 +11,8 @@ import java.util.List;
 
 /** The retouch of the viola's crack line: an invented palette, one loss measured, its recipe to be looked at. */
 final class ViolaRetouch {
+    private static final double CRACK_MM = 31;
+
     private ViolaRetouch() {}
 
     static void lay(DemoStores stores, Visit visit, long finding, String hand) {
@@ -41,5 +44,19 @@ final class ViolaRetouch {
                                 now,
                                 hand),
                         palette.stream().map(PaletteColour::id).toList());
+    }
+
+    /** How far the crack line stood out and stands out, from its two pictures. */
+    static void compare(DemoStores stores, Visit visit, String hand) {
+        List<DrawnMark> marks = stores.marks().listNow(visit.id());
+        stores.lineDesk()
+                .byLength(
+                        "the crack line at the sound-hole",
+                        marks.get(0),
+                        marks.get(marks.size() - 1),
+                        CRACK_MM,
+                        stores.clock().instant(),
+                        hand)
+                .ifPresent(stores.mendedLines()::add);
     }
 }

@@ -16,7 +16,7 @@ final class Doorkeeper {
     private static final Set<String> OURS = Set.of("same-origin", "none");
     private static final String ONLY_OUR_OWN =
             "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
-                    + "font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+                    + "font-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     private final Entrance entrance;
 

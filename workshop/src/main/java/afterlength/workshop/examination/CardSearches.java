@@ -53,7 +53,13 @@ public final class CardSearches {
         return fresh;
     }
 
-    Optional<MeasuredPhoto> findMeasured(Photograph photograph) {
+    /** Whether the answer is still to come; the search begins now when there was none. */
+    public boolean working(Photograph photograph) {
+        return of(photograph).working();
+    }
+
+    /** The solved photograph; empty while the card is looked for, and when there is none. */
+    public Optional<MeasuredPhoto> findMeasured(Photograph photograph) {
         return of(photograph).findMeasured();
     }
 

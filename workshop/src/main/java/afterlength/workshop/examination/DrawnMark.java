@@ -1,6 +1,8 @@
 package afterlength.workshop.examination;
 
 import afterlength.sight.camera.Pixel;
+import afterlength.sight.measure.Height;
+import afterlength.sight.measure.MarkKind;
 import afterlength.workshop.desk.InstrumentView;
 import java.time.Instant;
 import java.util.List;
@@ -37,6 +39,16 @@ public record DrawnMark(
     /** The points in the order in which they were set. */
     public List<Pixel> points() {
         return SvgSelector.points(selector);
+    }
+
+    /** Its height over the card, as chosen or typed. */
+    public Height height() {
+        return arch.height(heightMm);
+    }
+
+    /** A line that a photograph shows, and not our own drawing. */
+    public boolean isLineOnPhotograph() {
+        return photographId != null && tool.kind() == MarkKind.LINE;
     }
 
     /** The page of the picture it is drawn on. */

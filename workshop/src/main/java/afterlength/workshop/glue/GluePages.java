@@ -8,6 +8,7 @@ import afterlength.workshop.desk.Choice;
 import afterlength.workshop.desk.Frame;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.Room;
+import afterlength.workshop.desk.Sent;
 import afterlength.workshop.desk.Templates;
 import afterlength.workshop.desk.Typed;
 import afterlength.workshop.instrument.InstrumentStore;
@@ -103,12 +104,17 @@ public final class GluePages implements Room {
     private void happen(Context context) {
         Pot pot = pot(context);
         Typed typed = Typed.from(context);
-        Optional<PotEvent> event = EventForm.read(typed, pot, hand(), now());
+        Sent sent = Sent.read(context, now());
+        if (glue.wasSent(sent)) {
+            context.redirect("/shelf/glue/" + pot.batch().id());
+            return;
+        }
+        Optional<PotEvent> event = EventForm.read(typed, pot, hand(), sent.at());
         if (event.isEmpty()) {
             showPot(context, pot, GluingForm.usual(), typed);
             return;
         }
-        glue.add(event.get());
+        glue.add(event.get(), sent);
         context.redirect("/shelf/glue/" + pot.batch().id());
     }
 

@@ -1,7 +1,9 @@
 package afterlength.workshop.glue;
 
 import afterlength.workshop.desk.NotHere;
+import afterlength.workshop.desk.Sent;
 import afterlength.workshop.ledger.Ledger;
+import afterlength.workshop.ledger.SentOnce;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 
@@ -32,6 +34,20 @@ public final class GlueStore {
 
     public void add(PotEvent event) {
         ledger.change(handle -> add(handle, event));
+    }
+
+    /** The same of a tap that a screen may send again: one that was taken before writes nothing. */
+    void add(PotEvent event, Sent sent) {
+        ledger.change(handle -> {
+            if (SentOnce.find(handle, sent.key()).isEmpty()) {
+                add(handle, event);
+                SentOnce.keep(handle, sent.key(), "", sent.at());
+            }
+        });
+    }
+
+    boolean wasSent(Sent sent) {
+        return ledger.read(handle -> SentOnce.find(handle, sent.key()).isPresent());
     }
 
     private static void add(Handle handle, PotEvent event) {

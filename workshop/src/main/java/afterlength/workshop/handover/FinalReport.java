@@ -12,6 +12,7 @@ import afterlength.workshop.instrument.Owner;
 import afterlength.workshop.instrument.Visit;
 import afterlength.workshop.ledger.Settings;
 import afterlength.workshop.paper.SvgPen;
+import afterlength.workshop.retouch.MendedLine;
 import afterlength.workshop.setup.BridgeDrawing;
 import java.util.List;
 import java.util.stream.Stream;
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param days what was done, a day at a time
  * @param bridge the bridge of the set-up it goes home with, null when none was drawn
+ * @param mendedLines how far mended lines stood out and stand out
  * @param handover null while the instrument is still in the house
  */
 record FinalReport(
@@ -39,6 +41,7 @@ record FinalReport(
         List<MeasurePair> pairs,
         List<Measure> measuredOnce,
         @Nullable BridgeShape bridge,
+        List<MendedLine> mendedLines,
         List<Photograph> before,
         List<Photograph> during,
         List<Photograph> after,

@@ -23,6 +23,7 @@ import afterlength.workshop.paper.PaperDocument;
 import afterlength.workshop.paper.PaperPdf;
 import afterlength.workshop.paper.PaperSize;
 import afterlength.workshop.paper.RunningWords;
+import afterlength.workshop.retouch.MendedLineStore;
 import afterlength.workshop.setup.SetupMoment;
 import afterlength.workshop.setup.SetupStore;
 import afterlength.workshop.work.DiaryEntry;
@@ -51,6 +52,7 @@ public final class FinalReports {
     private final AgreementStore agreements;
     private final DiaryStore diary;
     private final SetupStore setups;
+    private final MendedLineStore mendedLines;
     private final HandoverStore handovers;
     private final Clock clock;
 
@@ -65,6 +67,7 @@ public final class FinalReports {
             AgreementStore agreements,
             DiaryStore diary,
             SetupStore setups,
+            MendedLineStore mendedLines,
             HandoverStore handovers,
             Clock clock) {
         this.settings = settings;
@@ -77,6 +80,7 @@ public final class FinalReports {
         this.agreements = agreements;
         this.diary = diary;
         this.setups = setups;
+        this.mendedLines = mendedLines;
         this.handovers = handovers;
         this.clock = clock;
     }
@@ -116,6 +120,7 @@ public final class FinalReports {
                 pairs,
                 measuredOnce(visit, pairs),
                 bridge(visit),
+                mendedLines.listNow(visit.id()),
                 photographs.list(visit.id(), Moment.BEFORE),
                 photographs.list(visit.id(), Moment.DURING),
                 photographs.list(visit.id(), Moment.AFTER),

@@ -8,9 +8,11 @@ import gg.jte.Content;
 /** What varnish and retouch tell on the instrument's page. */
 public final class RetouchChapter implements Chapter {
     private final CaseDesk cases;
+    private final MendedLineStore lines;
 
-    public RetouchChapter(CaseDesk cases) {
+    public RetouchChapter(CaseDesk cases, MendedLineStore lines) {
         this.cases = cases;
+        this.lines = lines;
     }
 
     @Override
@@ -20,6 +22,6 @@ public final class RetouchChapter implements Chapter {
 
     @Override
     public Content about(Visit visit) {
-        return Templates.part(new RetouchSummary(visit, cases.list(visit.id())));
+        return Templates.part(new RetouchSummary(visit, cases.list(visit.id()), lines.listNow(visit.id())));
     }
 }

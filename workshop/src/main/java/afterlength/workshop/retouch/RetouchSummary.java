@@ -5,7 +5,7 @@ import afterlength.workshop.desk.Figures;
 import afterlength.workshop.instrument.Visit;
 import java.util.List;
 
-record RetouchSummary(Visit visit, List<RetouchCase> cases) {
+record RetouchSummary(Visit visit, List<RetouchCase> cases, List<MendedLine> lines) {
     /** Where a loss stands, in one sentence. */
     static String standing(RetouchCase one) {
         if (!one.begun()) {

@@ -2,6 +2,7 @@ package afterlength.workshop.work;
 
 import afterlength.workshop.desk.Addresses;
 import afterlength.workshop.desk.Room;
+import afterlength.workshop.desk.Sent;
 import afterlength.workshop.ledger.SettingsStore;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -26,10 +27,14 @@ final class TapPages implements Room {
     public void open(RoutesConfig routes) {
         routes.post(
                 "/steps/{step}/start",
-                context -> answer(context, tap.start(Addresses.id(context, "step"), hand(context), clock.instant())));
+                context -> answer(
+                        context,
+                        tap.start(Addresses.id(context, "step"), hand(context), sent(context), clock.instant())));
         routes.post(
                 "/steps/{step}/done",
-                context -> answer(context, tap.done(Addresses.id(context, "step"), hand(context), clock.instant())));
+                context -> answer(
+                        context,
+                        tap.done(Addresses.id(context, "step"), hand(context), sent(context), clock.instant())));
         routes.post(
                 "/diary/{entry}/take-out",
                 context -> answer(context, diary.withdraw(Addresses.id(context, "entry"), clock.instant())));
@@ -42,15 +47,12 @@ final class TapPages implements Room {
         return Hands.current(context, settings.get().hands());
     }
 
+    private Sent sent(Context context) {
+        return Sent.read(context, clock.instant());
+    }
+
     private static void answer(Context context, OneTap.Tapped tapped) {
-        if (tapped instanceof OneTap.Tapped.Kept kept) {
-            goBack(
-                    context,
-                    kept.entry().writing().visitId(),
-                    "?entry=" + kept.entry().id());
-        } else if (tapped instanceof OneTap.Tapped.NotNow notNow) {
-            goBack(context, notNow.step().visitId(), "?already=" + notNow.step().id());
-        }
+        goBack(context, OneTap.visitOf(tapped), OneTap.answer(tapped));
     }
 
     /** An entry that was replaced meanwhile is left as it is; the page shows what holds. */

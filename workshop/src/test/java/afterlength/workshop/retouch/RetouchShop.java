@@ -5,12 +5,20 @@ import afterlength.craft.colour.Drawdown;
 import afterlength.craft.colour.KubelkaMunk;
 import afterlength.craft.colour.Saunderson;
 import afterlength.craft.colour.Spectrum;
+import afterlength.sight.camera.Pixel;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.OpenedDesk;
 import afterlength.workshop.examination.Answer;
+import afterlength.workshop.examination.CardPrintStore;
+import afterlength.workshop.examination.CardSearches;
+import afterlength.workshop.examination.DrawnMark;
 import afterlength.workshop.examination.Finding;
 import afterlength.workshop.examination.FindingAge;
 import afterlength.workshop.examination.FindingStore;
+import afterlength.workshop.examination.MarkStore;
+import afterlength.workshop.examination.Moment;
+import afterlength.workshop.examination.Photograph;
+import afterlength.workshop.examination.PhotographStore;
 import afterlength.workshop.instrument.Arrival;
 import afterlength.workshop.instrument.Instrument;
 import afterlength.workshop.instrument.InstrumentKind;
@@ -19,9 +27,13 @@ import afterlength.workshop.instrument.Owner;
 import afterlength.workshop.instrument.Visit;
 import afterlength.workshop.instrument.VisitStore;
 import afterlength.workshop.ledger.Ledger;
+import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
 import afterlength.workshop.work.DiaryStore;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -31,6 +43,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import javax.imageio.ImageIO;
 
 /** A real shop with one visit, one finding and colours that nobody ever mixed. */
 final class RetouchShop {
@@ -44,13 +57,24 @@ final class RetouchShop {
     final VarnishStore book;
     final WornAreaStore areas;
     final FindingStore findings;
+    final MendedLineStore lines;
+    final MarkStore marks;
+    final PhotographStore photographs;
+    final Photographs originals;
+    final CardSearches searches;
     final SettingsStore settings;
     final VisitStore visits;
     final Visit visit;
     final long finding;
 
     RetouchShop(Path folder) {
-        ledger = Ledger.open(ShopFolder.open(folder));
+        ShopFolder shop = ShopFolder.open(folder);
+        ledger = Ledger.open(shop);
+        lines = new MendedLineStore(ledger);
+        marks = new MarkStore(ledger);
+        photographs = new PhotographStore(ledger);
+        originals = new Photographs(shop);
+        searches = new CardSearches(originals, new CardPrintStore(ledger));
         palette = new PaletteStore(ledger);
         retouches = new RetouchStore(ledger);
         coats = new CoatStore(ledger);
@@ -96,8 +120,43 @@ final class RetouchShop {
         return OpenedDesk.with(
                 new PalettePages(frames, settings, palette, clock),
                 new RetouchPages(frames, settings, instruments, visits, findings, palette, retouches, coats, clock),
+                new MendedLinePages(
+                        frames,
+                        settings,
+                        instruments,
+                        visits,
+                        marks,
+                        new LineDesk(photographs, originals, searches),
+                        lines,
+                        clock),
                 new VarnishPages(frames, settings, book, clock),
                 new WornAreaPages(frames, settings, instruments, visits, findings, book, areas, clock));
+    }
+
+    /** A photograph with a line marked on it, its card looked for. */
+    DrawnMark marked(byte[] png, Moment moment, Pixel... points) throws IOException {
+        String sha256 = originals.keep(new ByteArrayInputStream(png));
+        BufferedImage size = ImageIO.read(new ByteArrayInputStream(png));
+        long photograph = photographs
+                .findSame(visit.id(), sha256)
+                .map(Photograph::id)
+                .orElseGet(() -> photographs.add(new Photograph(
+                        0,
+                        visit.id(),
+                        sha256,
+                        "image/png",
+                        size.getWidth(),
+                        size.getHeight(),
+                        moment,
+                        "top",
+                        "",
+                        NOW,
+                        false)));
+        long mark = marks.addCrack(visit.id(), photograph, finding, List.of(points), "bench", NOW);
+        while (searches.working(photographs.get(photograph))) {
+            Thread.onSpinWait();
+        }
+        return marks.get(mark);
     }
 
     PaletteColour keep(String name, double middle_nm, double width_nm, double scatter) {

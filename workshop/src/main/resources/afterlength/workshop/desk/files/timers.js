@@ -2,7 +2,9 @@
 // counted from the loading of the page, so a tablet whose clock is wrong still counts right. Works without this file, too.
 (function () {
   "use strict";
-  var loaded = Date.now();
+  // A page kept for when the machine does not answer counts from the moment it was true.
+  var kept = document.documentElement.getAttribute("data-kept");
+  var loaded = kept ? Date.parse(kept) : Date.now();
   var STALE_MS = 5 * 60 * 1000;
   var AGAIN_MS = 60 * 1000;
   var sound = null;
@@ -60,15 +62,28 @@
       sound.resume().then(function () {
         rang = 0;
         ring();
-        button.textContent = "Sound is on while this page stays open";
-        button.disabled = true;
+        button.textContent = "Sound test again; it is on while this page stays open";
       });
     });
+  }
+
+  // The sound can be tried on a day without a timer, too.
+  function soundPlace() {
+    var place = document.createElement("p"), button = document.createElement("button");
+    place.className = "do";
+    place.hidden = true;
+    button.type = "button";
+    button.className = "small";
+    button.textContent = "Try the sound of a timer";
+    place.appendChild(button);
+    document.getElementById("page").appendChild(place);
+    return place;
   }
 
   document.addEventListener("DOMContentLoaded", function () {
     var timers = document.querySelectorAll("[data-left]");
     var place = document.querySelector("[data-sound]");
+    if (!place && document.getElementById("page")) { place = soundPlace(); }
     if (place && window.AudioContext) { offerSound(place); }
     if (timers.length) { tick(timers); setInterval(function () { tick(timers); }, 1000); }
   });
