@@ -14,6 +14,8 @@ import afterlength.workshop.agreement.FindingLines;
 import afterlength.workshop.agreement.Proposals;
 import afterlength.workshop.agreement.TreatmentPages;
 import afterlength.workshop.agreement.TreatmentStore;
+import afterlength.workshop.agreement.WayRoom;
+import afterlength.workshop.agreement.WaySearches;
 import afterlength.workshop.climate.ClimatePages;
 import afterlength.workshop.climate.ClimateStore;
 import afterlength.workshop.desk.Desk;
@@ -28,6 +30,8 @@ import afterlength.workshop.examination.ConditionReports;
 import afterlength.workshop.examination.ExaminationChapter;
 import afterlength.workshop.examination.FindingPages;
 import afterlength.workshop.examination.FindingStore;
+import afterlength.workshop.examination.FlatPictures;
+import afterlength.workshop.examination.FlatRoom;
 import afterlength.workshop.examination.MarkActions;
 import afterlength.workshop.examination.MarkFiles;
 import afterlength.workshop.examination.MarkGrounds;
@@ -44,6 +48,7 @@ import afterlength.workshop.examination.RoomAir;
 import afterlength.workshop.examination.SittingPages;
 import afterlength.workshop.examination.SittingStore;
 import afterlength.workshop.examination.SmallPictures;
+import afterlength.workshop.examination.TracedMarks;
 import afterlength.workshop.examination.VisitHome;
 import afterlength.workshop.glue.GluePages;
 import afterlength.workshop.glue.GlueStore;
@@ -106,6 +111,7 @@ final class House {
     final MaterialStore materials;
     final Photographs originals;
     final SmallPictures smallPictures;
+    final FlatPictures flatPictures;
     final PhotographStore photographs;
     final PhotographIntake intake;
     final FindingStore findings;
@@ -138,6 +144,7 @@ final class House {
         visits = new VisitStore(ledger);
         originals = new Photographs(folder);
         smallPictures = new SmallPictures(folder, originals);
+        flatPictures = new FlatPictures(folder, originals);
         photographs = new PhotographStore(ledger);
         intake = new PhotographIntake(photographs, originals, smallPictures, clock);
         findings = new FindingStore(ledger);
@@ -222,6 +229,8 @@ final class House {
         VisitHome home = new VisitHome(frames, visits, instruments);
         MarkGrounds grounds = new MarkGrounds(home, photographs);
         CardSearches searches = new CardSearches(originals, cardPrints);
+        WaySearches ways = new WaySearches();
+        TracedMarks traced = new TracedMarks(photographs, marks, searches);
         List<Chapter> chapters = List.of(
                 new ExaminationChapter(photographs, findings, measures),
                 new AgreementChapter(proposals),
@@ -238,6 +247,7 @@ final class House {
                 new MarkPages(home, grounds, settings, findings, marks, searches, cardPrints, clock),
                 new MarkActions(grounds, marks, findings, searches, clock),
                 new MarkFiles(grounds, marks, findings, searches),
+                new FlatRoom(home, grounds, searches, flatPictures),
                 new FindingPages(home, settings, findings, photographs, sittings, marks, clock),
                 new SittingPages(home, settings, sittings, roomAir, clock),
                 new MeasurePages(home, settings, measures, roomAir, clock),
@@ -255,7 +265,10 @@ final class House {
                         accessStudies,
                         clamps,
                         cleatSheets,
+                        traced,
+                        ways,
                         clock),
+                new WayRoom(ways),
                 new WorkRoom(frames, ledger, settings, instruments, visits, List.of(new PotTimers(glue)), clock),
                 new ClimatePages(frames, settings, climate, loggerFiles, clock),
                 new GluePages(frames, settings, visits, instruments, climate, glue, clock),

@@ -96,6 +96,7 @@ final class ExaminedShop {
             new MarkPages(home, grounds, settings, findings, marks, searches, cardPrints, CLOCK),
             new MarkActions(grounds, marks, findings, searches, CLOCK),
             new MarkFiles(grounds, marks, findings, searches),
+            new FlatRoom(home, grounds, searches, new FlatPictures(folder, originals)),
             new FindingPages(home, settings, findings, photographs, sittings, marks, CLOCK),
             new SittingPages(home, settings, sittings, roomAir, CLOCK),
             new MeasurePages(home, settings, measures, roomAir, CLOCK),
