@@ -160,7 +160,7 @@ final class House {
                 moment ->
                         climate.findNear(moment).map(logged -> new Air(logged.temperature_C(), logged.humidity_pct())));
         conditionReports = new ConditionReports(
-                owners, instruments, photographs, findings, sittings, measures, smallPictures, clock);
+                owners, instruments, photographs, findings, sittings, measures, marks, smallPictures, clock);
         findingLines = new FindingLines(findings);
         treatments = new TreatmentStore(ledger);
         agreements = new AgreementStore(ledger, settings, clock, List.of(new AgreedSteps()));

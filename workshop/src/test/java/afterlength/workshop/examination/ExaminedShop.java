@@ -66,7 +66,8 @@ final class ExaminedShop {
         marks = new MarkStore(ledger);
         cardPrints = new CardPrintStore(ledger);
         searches = new CardSearches(originals, cardPrints, Runnable::run);
-        reports = new ConditionReports(owners, instruments, photographs, findings, sittings, measures, small, CLOCK);
+        reports = new ConditionReports(
+                owners, instruments, photographs, findings, sittings, measures, marks, small, CLOCK);
         visit = visits.receive(arrival());
     }
 
