@@ -18,6 +18,8 @@ import afterlength.workshop.archive.ArchiveMaker;
 import afterlength.workshop.archive.ArchivePages;
 import afterlength.workshop.archive.ShopAtHand;
 import afterlength.workshop.backup.BackupPages;
+import afterlength.workshop.agreement.WayRoom;
+import afterlength.workshop.agreement.WaySearches;
 import afterlength.workshop.climate.ClimatePages;
 import afterlength.workshop.climate.ClimateStore;
 import afterlength.workshop.desk.Desk;
@@ -33,6 +35,8 @@ import afterlength.workshop.examination.ConditionReports;
 import afterlength.workshop.examination.ExaminationChapter;
 import afterlength.workshop.examination.FindingPages;
 import afterlength.workshop.examination.FindingStore;
+import afterlength.workshop.examination.FlatPictures;
+import afterlength.workshop.examination.FlatRoom;
 import afterlength.workshop.examination.MarkActions;
 import afterlength.workshop.examination.MarkFiles;
 import afterlength.workshop.examination.MarkGrounds;
@@ -49,6 +53,7 @@ import afterlength.workshop.examination.RoomAir;
 import afterlength.workshop.examination.SittingPages;
 import afterlength.workshop.examination.SittingStore;
 import afterlength.workshop.examination.SmallPictures;
+import afterlength.workshop.examination.TracedMarks;
 import afterlength.workshop.examination.VisitHome;
 import afterlength.workshop.glue.GluePages;
 import afterlength.workshop.glue.GlueStore;
@@ -124,6 +129,7 @@ final class House {
     final MaterialStore materials;
     final Photographs originals;
     final SmallPictures smallPictures;
+    final FlatPictures flatPictures;
     final PhotographStore photographs;
     final PhotographIntake intake;
     final FindingStore findings;
@@ -161,6 +167,7 @@ final class House {
         visits = new VisitStore(ledger);
         originals = new Photographs(folder);
         smallPictures = new SmallPictures(folder, originals);
+        flatPictures = new FlatPictures(folder, originals);
         photographs = new PhotographStore(ledger);
         intake = new PhotographIntake(photographs, originals, smallPictures, clock);
         findings = new FindingStore(ledger);
@@ -178,7 +185,7 @@ final class House {
                 moment ->
                         climate.findNear(moment).map(logged -> new Air(logged.temperature_C(), logged.humidity_pct())));
         conditionReports = new ConditionReports(
-                owners, instruments, photographs, findings, sittings, measures, smallPictures, clock);
+                owners, instruments, photographs, findings, sittings, measures, marks, smallPictures, clock);
         findingLines = new FindingLines(findings);
         treatments = new TreatmentStore(ledger);
         agreements = new AgreementStore(ledger, settings, clock, List.of(new AgreedSteps()));
@@ -262,6 +269,8 @@ final class House {
         VisitHome home = new VisitHome(frames, visits, instruments);
         MarkGrounds grounds = new MarkGrounds(home, photographs);
         CardSearches searches = new CardSearches(originals, cardPrints);
+        WaySearches ways = new WaySearches();
+        TracedMarks traced = new TracedMarks(photographs, marks, searches);
         List<Chapter> chapters = List.of(
                 new ExaminationChapter(photographs, findings, measures),
                 new AgreementChapter(proposals),
@@ -279,6 +288,7 @@ final class House {
                 new MarkPages(home, grounds, settings, findings, marks, searches, cardPrints, clock),
                 new MarkActions(grounds, marks, findings, searches, clock),
                 new MarkFiles(grounds, marks, findings, searches),
+                new FlatRoom(home, grounds, searches, flatPictures),
                 new FindingPages(home, settings, findings, photographs, sittings, marks, clock),
                 new SittingPages(home, settings, sittings, roomAir, clock),
                 new MeasurePages(home, settings, measures, roomAir, clock),
@@ -296,7 +306,10 @@ final class House {
                         accessStudies,
                         clamps,
                         cleatSheets,
+                        traced,
+                        ways,
                         clock),
+                new WayRoom(ways),
                 new WorkRoom(frames, ledger, settings, instruments, visits, List.of(new PotTimers(glue)), clock),
                 new ClimatePages(frames, settings, climate, loggerFiles, clock),
                 new GluePages(frames, settings, visits, instruments, climate, glue, clock),

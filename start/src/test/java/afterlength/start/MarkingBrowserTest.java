@@ -64,7 +64,7 @@ class MarkingBrowserTest {
                 new Visit(0, 0, "", LocalDate.of(2026, 3, 2), "", "A crack", "", "", "", null, null, 1)));
         house.intake.take(
                 1, new PictureFile("crack.jpg", photograph()), new PhotographWords(Moment.BEFORE, "front", ""));
-        house.cardPrints.add(new CardPrint(0, Card.POCKET, 100, 100, Instant.parse("2026-03-02T09:15:00Z")));
+        house.cardPrints.add(new CardPrint(0, Card.POCKET, 1, 100, 100, Instant.parse("2026-03-02T09:15:00Z")));
         desk = house.openDesk(0);
         browser = new OpenBrowser();
     }

@@ -12,6 +12,10 @@ final class Strip {
     private static final double TOUCHING_MM = 1e-12;
 
     final int index;
+    /** The pieces of edge below and above, by number. */
+    final int bottom;
+
+    final int top;
     final double left;
     final double bottomLeft;
     final double topLeft;
@@ -20,10 +24,13 @@ final class Strip {
     private double topSlope;
     private double bottomRight;
     private double topRight;
+    private double height;
     private Strip[] next = NONE;
 
-    Strip(int index, double left, double bottomLeft, double topLeft) {
+    Strip(int index, int bottom, int top, double left, double bottomLeft, double topLeft) {
         this.index = index;
+        this.bottom = bottom;
+        this.top = top;
         this.left = left;
         this.bottomLeft = bottomLeft;
         this.topLeft = topLeft;
@@ -35,6 +42,7 @@ final class Strip {
         topRight = top;
         bottomSlope = (bottom - bottomLeft) / (x - left);
         topSlope = (top - topLeft) / (x - left);
+        height = Math.max(topLeft - bottomLeft, topRight - bottomRight);
     }
 
     void opensInto(Strip other) {
@@ -78,6 +86,6 @@ final class Strip {
 
     /** Its greatest height; edges are straight, so it is at one of the two cuts. */
     double height() {
-        return Math.max(topLeft - bottomLeft, topRight - bottomRight);
+        return height;
     }
 }

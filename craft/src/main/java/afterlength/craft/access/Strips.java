@@ -1,161 +1,168 @@
 package afterlength.craft.access;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * Cuts a turned hole into {@link Strip}s: an upright line moves over the corners from left to right, and between the pieces of
  * edge it meets lie the strips. Corners nearer together than {@link #SAME_MM} in x count as one above the other, which moves
  * nothing by more than that.
+ *
+ * <p>A hole is cut at some hundreds of turns, so all that is known of its edge lies in rows of numbers. A piece of edge has the number
+ * of the corner it leads to.
  */
 final class Strips {
     private static final double SAME_MM = 1e-9;
 
-    /** A piece of the edge of the hole; each is one of its own, so it is known by identity. */
-    private static final class Edge {
-        private final int to;
-        private final double x;
-        private final double y;
-        private final double slope;
+    private final Corners corners;
+    private final int[] to;
+    private final double[] from_x;
+    private final double[] from_y;
+    private final double[] slope;
 
-        Edge(int to, double x, double y, double slope) {
-            this.to = to;
-            this.x = x;
-            this.y = y;
-            this.slope = slope;
-        }
+    /** The pieces of edge that the upright line meets, from below, and their heights half way to the next level. */
+    private final int[] met;
 
-        double at(double x_mm) {
-            return y + slope * (x_mm - x);
-        }
-    }
+    private final double[] heights;
+    private int meeting;
 
-    /** A strip that the upright line has come into and not yet left. */
-    private static final class Open {
-        private final Edge bottom;
-        private final Edge top;
-        private final Strip strip;
+    /** The strips that the line has come into and not yet left. */
+    private Strip[] open;
 
-        Open(Edge bottom, Edge top, Strip strip) {
-            this.bottom = bottom;
-            this.top = top;
-            this.strip = strip;
-        }
-    }
-
-    private final double[] x;
-    private final double[] y;
-    private final double[] levels;
-    private final List<Strip> strips = new ArrayList<>();
-    private final List<Edge> met = new ArrayList<>();
-    private List<Open> open = new ArrayList<>();
+    private Strip[] goingOn;
+    private int opened;
+    private final Strip[] strips;
+    private int count;
 
     private Strips(double[] x, double[] y) {
-        this.x = x;
-        this.y = y;
-        levels = levels(x);
+        corners = new Corners(x, y, SAME_MM);
+        to = new int[x.length];
+        from_x = new double[x.length];
+        from_y = new double[x.length];
+        slope = new double[x.length];
+        met = new int[x.length];
+        heights = new double[x.length];
+        open = new Strip[x.length];
+        goingOn = new Strip[x.length];
+        strips = new Strip[2 * x.length];
     }
 
     /** The strips from left to right: each opens only into later ones. */
     static Strip[] of(double[] x, double[] y) {
         Strips strips = new Strips(x, y);
+        strips.draw();
         strips.sweep();
-        return strips.strips.toArray(Strip[]::new);
+        return Arrays.copyOf(strips.strips, strips.count);
     }
 
-    private static double[] levels(double[] x) {
-        double[] sorted = x.clone();
-        Arrays.sort(sorted);
-        int count = 1;
-        for (double each : sorted) {
-            if (each - sorted[count - 1] > SAME_MM) {
-                sorted[count++] = each;
-            }
+    private void draw() {
+        int before = to.length - 1;
+        for (int i = 0; i < to.length; i++) {
+            int left = corners.level[i] > corners.level[before] ? before : i;
+            int right = left == i ? before : i;
+            to[i] = corners.level[right];
+            from_x[i] = corners.levels[corners.level[left]];
+            from_y[i] = corners.y[left];
+            slope[i] = (corners.y[right] - corners.y[left]) / (corners.levels[to[i]] - from_x[i]);
+            before = i;
         }
-        return Arrays.copyOf(sorted, count);
+    }
+
+    private double at(int edge, double x) {
+        return from_y[edge] + slope[edge] * (x - from_x[edge]);
     }
 
     private void sweep() {
-        List<List<Edge>> beginning = edges();
-        for (int level = 0; level < levels.length; level++) {
-            int here = level;
-            met.removeIf(edge -> edge.to == here);
-            met.addAll(beginning.get(level));
-            if (level + 1 < levels.length) {
-                sortAt((levels[level] + levels[level + 1]) / 2);
+        int corner = 0;
+        for (int level = 0; level < corners.levels.length; level++) {
+            leaveBehind(level);
+            while (corner < to.length && corners.level[corners.order[corner]] == level) {
+                meet(corners.order[corner++], level);
             }
-            advanceTo(levels[level]);
-        }
-    }
-
-    private List<List<Edge>> edges() {
-        List<List<Edge>> beginning = new ArrayList<>();
-        for (int level = 0; level < levels.length; level++) {
-            beginning.add(new ArrayList<>(2));
-        }
-        int before = x.length - 1;
-        int levelBefore = levelOf(x[before]);
-        for (int i = 0; i < x.length; i++) {
-            int level = levelOf(x[i]);
-            if (level > levelBefore) {
-                beginning.get(levelBefore).add(edge(before, levelBefore, i, level));
-            } else if (level < levelBefore) {
-                beginning.get(level).add(edge(i, level, before, levelBefore));
+            if (level + 1 < corners.levels.length) {
+                sortAt((corners.levels[level] + corners.levels[level + 1]) / 2);
             }
-            before = i;
-            levelBefore = level;
+            advanceTo(corners.levels[level]);
         }
-        return beginning;
     }
 
-    private int levelOf(double value) {
-        int found = Arrays.binarySearch(levels, value);
-        return found >= 0 ? found : -found - 2;
+    private void leaveBehind(int level) {
+        int staying = 0;
+        for (int i = 0; i < meeting; i++) {
+            if (to[met[i]] != level) {
+                met[staying++] = met[i];
+            }
+        }
+        meeting = staying;
     }
 
-    private Edge edge(int left, int from, int right, int to) {
-        return new Edge(to, levels[from], y[left], (y[right] - y[left]) / (levels[to] - levels[from]));
+    /** A corner has two pieces of edge; those that lead on to the right are met from here on. */
+    private void meet(int corner, int level) {
+        int next = corner + 1 == to.length ? 0 : corner + 1;
+        if (to[corner] > level) {
+            met[meeting++] = corner;
+        }
+        if (to[next] > level) {
+            met[meeting++] = next;
+        }
     }
 
     /** Edges do not cross, so the order found before still holds; only new ones have to find their place. */
     private void sortAt(double middle) {
-        for (int i = 1; i < met.size(); i++) {
-            Edge edge = met.get(i);
-            double height = edge.at(middle);
+        for (int i = 0; i < meeting; i++) {
+            int edge = met[i];
+            double height = at(edge, middle);
             int place = i;
-            while (place > 0 && met.get(place - 1).at(middle) > height) {
-                met.set(place, met.get(place - 1));
+            while (place > 0 && heights[place - 1] > height) {
+                met[place] = met[place - 1];
+                heights[place] = heights[place - 1];
                 place--;
             }
-            met.set(place, edge);
+            met[place] = edge;
+            heights[place] = height;
         }
     }
 
     private void advanceTo(double here) {
-        List<Open> goingOn = new ArrayList<>(met.size() / 2);
-        List<Strip> begun = new ArrayList<>(2);
-        for (int i = 0; i + 1 < met.size(); i += 2) {
-            goingOn.add(goOn(met.get(i), met.get(i + 1), here, begun));
+        int begun = count;
+        int going = 0;
+        for (int i = 0; i + 1 < meeting; i += 2) {
+            goingOn[going++] = goOn(met[i], met[i + 1], here);
         }
-        for (Open each : open) {
-            if (!goingOn.contains(each)) {
-                each.strip.closeAt(here, each.bottom.at(here), each.top.at(here));
-                begun.forEach(each.strip::opensInto);
+        for (int i = 0; i < opened; i++) {
+            if (!isAmong(goingOn, going, open[i])) {
+                close(open[i], here, begun);
             }
         }
+        Strip[] before = open;
         open = goingOn;
+        goingOn = before;
+        opened = going;
     }
 
-    private Open goOn(Edge bottom, Edge top, double here, List<Strip> begun) {
-        for (Open each : open) {
-            if (each.bottom == bottom && each.top == top) {
-                return each;
+    private static boolean isAmong(Strip[] strips, int count, Strip strip) {
+        for (int i = 0; i < count; i++) {
+            if (strips[i] == strip) {
+                return true;
             }
         }
-        Strip strip = new Strip(strips.size(), here, bottom.at(here), top.at(here));
-        strips.add(strip);
-        begun.add(strip);
-        return new Open(bottom, top, strip);
+        return false;
+    }
+
+    private Strip goOn(int bottom, int top, double here) {
+        for (int i = 0; i < opened; i++) {
+            if (open[i].bottom == bottom && open[i].top == top) {
+                return open[i];
+            }
+        }
+        Strip strip = new Strip(count, bottom, top, here, at(bottom, here), at(top, here));
+        strips[count++] = strip;
+        return strip;
+    }
+
+    private void close(Strip strip, double here, int begun) {
+        strip.closeAt(here, at(strip.bottom, here), at(strip.top, here));
+        for (int i = begun; i < count; i++) {
+            strip.opensInto(strips[i]);
+        }
     }
 }

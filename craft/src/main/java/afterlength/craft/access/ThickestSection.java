@@ -1,6 +1,7 @@
 package afterlength.craft.access;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,6 +23,11 @@ final class ThickestSection {
 
     /** Nothing thinner is looked for: it would be no bar. */
     static final double THINNEST_MM = 0.5;
+
+    private static final int IN_VAIN = 4;
+
+    /** One part of the half turn, at the level of the moment, and what no section in it is thicker than. */
+    private record Range(int part, double bound) {}
 
     private final Turns turns;
     private final double width;
@@ -57,29 +63,29 @@ final class ThickestSection {
     }
 
     private Optional<PlacedSection> search(boolean anyWillDo) {
-        List<Integer> parts = new ArrayList<>();
+        List<Range> ranges = new ArrayList<>();
         for (int part = 0; part < 1 << level; part++) {
-            parts.add(part);
+            ranges.add(new Range(part, bound));
         }
         turns.alongLongestEdges().forEach(this::look);
-        if (anyWillDo && found.isPresent()) {
-            return found;
-        }
-        while (!parts.isEmpty() && width <= turns.longest_mm()) {
-            List<Integer> promising = promising(parts);
-            for (int part : promising) {
-                look(turns.at(level, part));
-                if (anyWillDo && found.isPresent()) {
-                    return found;
-                }
-            }
-            if (isFineEnough()) {
-                return found;
-            }
-            parts = halved(promising);
+        while (!ranges.isEmpty() && width <= turns.longest_mm() && !(anyWillDo && found.isPresent())) {
+            ranges = promising(ranges);
+            boolean last = isFineEnough();
+            look(ranges, last ? ranges.size() : IN_VAIN, anyWillDo);
+            ranges = last ? List.of() : halved(ranges);
             level++;
         }
         return found;
+    }
+
+    /** Looks at the middles of the ranges until so many in a row were none the better. */
+    private void look(List<Range> ranges, int most, boolean anyWillDo) {
+        int vain = 0;
+        for (int i = 0; i < ranges.size() && vain < most && !(anyWillDo && found.isPresent()); i++) {
+            double before = best;
+            look(turns.at(level, ranges.get(i).part));
+            vain = best > before ? 0 : vain + 1;
+        }
     }
 
     private double sineOfHalfRange() {
@@ -99,26 +105,33 @@ final class ThickestSection {
         }
     }
 
-    /** The parts of the half turn that may hold a section thicker than the best by more than the tolerance. */
-    private List<Integer> promising(List<Integer> parts) {
-        List<Integer> promising = new ArrayList<>();
-        double bounds = best;
-        for (int part : parts) {
-            double boundHere = bound(turns.at(level, part));
+    /** Those that may hold a section thicker than the best by more than the tolerance, the highest bounds first. */
+    private List<Range> promising(List<Range> ranges) {
+        List<Range> promising = new ArrayList<>();
+        double highest = best;
+        for (Range range : ranges) {
+            double boundHere = isPromising(range) ? bound(turns.at(level, range.part)) : 0;
             if (boundHere > best + tolerance) {
-                bounds = Math.max(bounds, boundHere);
-                promising.add(part);
+                highest = Math.max(highest, boundHere);
+                promising.add(new Range(range.part, boundHere));
             }
         }
-        bound = Math.min(bound, bounds);
+        bound = Math.min(bound, highest);
+        promising.sort(Comparator.comparingDouble(range -> -range.bound));
         return promising;
     }
 
-    private static List<Integer> halved(List<Integer> parts) {
-        List<Integer> halves = new ArrayList<>();
-        for (int part : parts) {
-            halves.add(2 * part);
-            halves.add(2 * part + 1);
+    private boolean isPromising(Range range) {
+        return range.bound > best + tolerance;
+    }
+
+    private List<Range> halved(List<Range> ranges) {
+        List<Range> halves = new ArrayList<>();
+        for (Range range : ranges) {
+            if (isPromising(range)) {
+                halves.add(new Range(2 * range.part, range.bound));
+                halves.add(new Range(2 * range.part + 1, range.bound));
+            }
         }
         return halves;
     }

@@ -7,6 +7,7 @@ import afterlength.craft.geometry.Point;
 import afterlength.craft.geometry.SoundHole;
 import afterlength.workshop.agreement.AccessChoice;
 import afterlength.workshop.agreement.AccessStudy;
+import afterlength.workshop.agreement.Inside;
 import afterlength.workshop.agreement.ShopClamp;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -51,6 +52,7 @@ final class ViolaAccess {
                         true,
                         AccessChoice.CLEATS,
                         hand,
-                        stores.clock().instant().truncatedTo(ChronoUnit.SECONDS)));
+                        stores.clock().instant().truncatedTo(ChronoUnit.SECONDS),
+                        Inside.UNTOLD));
     }
 }

@@ -60,7 +60,8 @@ final class AccessForm {
                 typed.ticked("seen", "cleanable"),
                 chosen == null ? AccessChoice.UNDECIDED : chosen,
                 typed.required("hand", "The hand", 60),
-                now);
+                now,
+                InsideForm.read(typed));
     }
 
     /** A hole in drawn proportions and a line below its lower eye, to be replaced by what is traced. */
@@ -88,6 +89,7 @@ final class AccessForm {
         put(typed, "to_ends_mm", Figures.typed(USUAL_TO_ENDS_MM));
         put(typed, "chosen", AccessChoice.UNDECIDED.name());
         put(typed, "hand", hand);
+        InsideForm.put(typed, Inside.UNTOLD);
         typed.put("seen", List.of("closes_dry", "cleanable"));
         return Typed.knownAll(typed);
     }
@@ -120,6 +122,7 @@ final class AccessForm {
         put(typed, "step_mm", Figures.typed(study.stepMm()));
         put(typed, "chosen", study.chosen().name());
         put(typed, "hand", study.hand());
+        InsideForm.put(typed, study.inside());
         typed.put("seen", seen(study));
         return Typed.knownAll(typed);
     }

@@ -3,13 +3,11 @@ package afterlength.workshop.agreement;
 import afterlength.craft.access.Carried;
 import afterlength.craft.access.Cavity;
 import afterlength.craft.access.Clamp;
-import afterlength.craft.access.CleatPassage;
 import afterlength.craft.access.CleatPlan;
 import afterlength.craft.access.CleatRow;
 import afterlength.craft.access.Crack;
 import afterlength.craft.access.CrackFacts;
 import afterlength.craft.access.KeepOff;
-import afterlength.craft.access.MotionAnswer;
 import afterlength.craft.access.PassageAnswer;
 import afterlength.craft.access.PlacedCleat;
 import afterlength.craft.access.Reach;
@@ -19,6 +17,7 @@ import afterlength.craft.access.SectionPassage;
 import afterlength.craft.access.SectionQuestion;
 import afterlength.craft.geometry.Outline;
 import afterlength.craft.geometry.Point;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -26,7 +25,6 @@ import org.jspecify.annotations.Nullable;
  * What the arithmetic says to a study.
  *
  * @param outOfReach cleats that no clamp on the shelf reaches
- * @param motion a way in to the first cleat, or null when there is none to place
  */
 record AccessLook(
         AccessStudy study,
@@ -38,12 +36,9 @@ record AccessLook(
         CleatRow row,
         double throat_mm,
         List<PlacedCleat> outOfReach,
-        List<ReasonToOpen> reasons,
-        @Nullable MotionAnswer motion) {
+        List<ReasonToOpen> reasons) {
     /** Kept free round the hole; the edge is thin and seen. Our own choice. */
     private static final double OFF_THE_HOLE_MM = 3;
-
-    private static final double GRAIN_DEG = 90;
 
     /** The answer to the section, which may be a refusal of the outline. */
     static PassageAnswer passage(AccessStudy study, List<Point> hole, @Nullable Clamp clamp) {
@@ -71,8 +66,8 @@ record AccessLook(
                 study.grain(),
                 study.spacingMm(),
                 study.toEndsMm(),
-                GRAIN_DEG,
-                List.of(new KeepOff(KeepOff.Kind.SOUND_HOLE, hole, OFF_THE_HOLE_MM)),
+                study.inside().grainLineDeg(),
+                keepOffs(study, hole),
                 CleatPlan.SPRUCE_KG_M3));
         List<PlacedCleat> outOfReach = Reach.outOfReach(hole, row.cleats(), clamps, SectionQuestion.USUAL_CLEARANCE_MM);
         Cavity cavity = new Cavity(hole, study.plateMm(), study.depthMm());
@@ -85,26 +80,12 @@ record AccessLook(
                 study.cleanable(),
                 clamps.isEmpty() ? 0 : outOfReach.size()));
         double throat_mm = Reach.throat_mm(hole, crack);
-        return new AccessLook(
-                study,
-                hole,
-                crack,
-                cavity,
-                carried,
-                passage,
-                row,
-                throat_mm,
-                outOfReach,
-                reasons,
-                motion(cavity, carried, row));
+        return new AccessLook(study, hole, crack, cavity, carried, passage, row, throat_mm, outOfReach, reasons);
     }
 
-    private static @Nullable MotionAnswer motion(Cavity cavity, Carried carried, CleatRow row) {
-        if (row.cleats().isEmpty()) {
-            return null;
-        }
-        PlacedCleat first = row.cleats().get(0);
-        return CleatPassage.find(
-                cavity, carried, first.centre(), first.turn_deg(), SectionQuestion.USUAL_CLEARANCE_MM, share -> true);
+    private static List<KeepOff> keepOffs(AccessStudy study, Outline hole) {
+        List<KeepOff> all = new ArrayList<>(study.inside().keepOffs());
+        all.add(new KeepOff(KeepOff.Kind.SOUND_HOLE, hole, OFF_THE_HOLE_MM));
+        return all;
     }
 }

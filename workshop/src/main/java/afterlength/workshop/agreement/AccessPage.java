@@ -1,16 +1,24 @@
 package afterlength.workshop.agreement;
 
-import afterlength.craft.access.Motion;
-import afterlength.craft.access.Pose;
 import afterlength.workshop.desk.Choice;
 import afterlength.workshop.desk.Frame;
 import afterlength.workshop.desk.Typed;
+import afterlength.workshop.examination.FlatSheet;
+import afterlength.workshop.examination.MarkTool;
+import afterlength.workshop.examination.TracedMark;
 import afterlength.workshop.paper.SvgPen;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
-/** How a crack is reached: what was traced and seen, and what follows. */
+/**
+ * How a crack is reached: what was traced and seen, and what follows.
+ *
+ * @param traced marks of the visit's photographs that can be taken over
+ * @param stillTracing whether a card is still looked for in one of them
+ * @param sheet of the photograph on which hole and crack were traced, or null
+ */
 record AccessPage(
         Frame frame,
         String address,
@@ -19,7 +27,11 @@ record AccessPage(
         List<ShopClamp> clamps,
         boolean hasStudy,
         boolean justKept,
-        @Nullable AccessLook look) {
+        @Nullable AccessLook look,
+        @Nullable WayPart way,
+        List<TracedMark> traced,
+        boolean stillTracing,
+        @Nullable FlatSheet sheet) {
     List<Choice> clampChoices() {
         List<Choice> choices = new ArrayList<>();
         choices.add(new Choice(
@@ -29,28 +41,36 @@ record AccessPage(
         return choices;
     }
 
+    String photographs() {
+        return address.replaceFirst("/access/.*", "/photographs");
+    }
+
     String plan() {
         return look == null ? "" : SvgPen.forScreen(AccessDrawing.plan(look));
     }
 
-    private List<Pose> poses() {
-        return look != null && look.motion() instanceof Motion motion ? AccessDrawing.poses(motion, look) : List.of();
+    /** The drawing over the photograph, when hole and crack were traced on one. */
+    @Nullable
+    OnPhotograph onPhotograph() {
+        return look == null || sheet == null ? null : new OnPhotograph(sheet, look);
     }
 
-    boolean hasWay() {
-        return !poses().isEmpty();
+    List<Choice> outlines() {
+        return choices(TracedMark::isOutline);
     }
 
-    String steps() {
-        return look == null ? "" : SvgPen.forScreen(AccessDrawing.steps(look, poses()));
+    List<Choice> lines() {
+        return choices(TracedMark::isLine);
     }
 
-    List<String> moves() {
-        List<Pose> poses = poses();
-        List<String> moves = new ArrayList<>();
-        for (int i = 1; i < poses.size(); i++) {
-            moves.add(AccessWords.step(poses.get(i - 1), poses.get(i)));
-        }
-        return moves;
+    List<Choice> points() {
+        return choices(mark -> mark.tool() == MarkTool.POINT);
+    }
+
+    private List<Choice> choices(Predicate<TracedMark> which) {
+        return traced.stream()
+                .filter(which)
+                .map(mark -> new Choice(Long.toString(mark.id()), mark.words()))
+                .toList();
     }
 }

@@ -12,6 +12,8 @@ import afterlength.workshop.desk.NotHere;
 import afterlength.workshop.desk.Room;
 import afterlength.workshop.desk.Templates;
 import afterlength.workshop.desk.Typed;
+import afterlength.workshop.examination.FlatSheet;
+import afterlength.workshop.examination.TracedMarks;
 import afterlength.workshop.instrument.Instrument;
 import afterlength.workshop.instrument.InstrumentStore;
 import afterlength.workshop.instrument.Visit;
@@ -36,6 +38,8 @@ public final class AccessPages implements Room {
     private final AccessStore studies;
     private final ClampStore clamps;
     private final CleatSheets sheets;
+    private final TracedMarks traced;
+    private final WaySearches ways;
     private final Clock clock;
 
     public AccessPages(
@@ -48,6 +52,8 @@ public final class AccessPages implements Room {
             AccessStore studies,
             ClampStore clamps,
             CleatSheets sheets,
+            TracedMarks traced,
+            WaySearches ways,
             Clock clock) {
         this.frames = new VisitFrames(frames);
         this.settings = settings;
@@ -58,6 +64,8 @@ public final class AccessPages implements Room {
         this.studies = studies;
         this.clamps = clamps;
         this.sheets = sheets;
+        this.traced = traced;
+        this.ways = ways;
         this.clock = clock;
     }
 
@@ -94,7 +102,7 @@ public final class AccessPages implements Room {
     private void answer(Context context) {
         Visit visit = visits.get(Addresses.id(context, "visit"));
         FindingLine finding = finding(context, visit);
-        Typed typed = Typed.from(context);
+        Typed typed = taken(Typed.from(context), visit);
         Long before = studies.findNow(finding.id()).map(AccessStudy::id).orElse(null);
         AccessStudy study = AccessForm.read(
                 typed, finding.id(), before, clamps.list(), clock.instant().truncatedTo(ChronoUnit.SECONDS));
@@ -105,6 +113,11 @@ public final class AccessPages implements Room {
         } else {
             show(context, visit, finding, typed, look);
         }
+    }
+
+    /** With the marks that were chosen, when that was asked for. */
+    private Typed taken(Typed typed, Visit visit) {
+        return typed.raw("what").equals("take") ? TracedChoice.taken(typed, traced.list(visit.id())) : typed;
     }
 
     /** Null when the outline or the crack is refused; the problem is noted then. */
@@ -166,7 +179,18 @@ public final class AccessPages implements Room {
                         clamps.list(),
                         studies.findNow(finding.id()).isPresent(),
                         context.queryParam("kept") != null,
-                        look));
+                        look,
+                        look == null ? null : ways.of(look).map(WayPart::new).orElse(null),
+                        traced.list(visit.id()),
+                        traced.isWorking(visit.id()),
+                        look == null ? null : findSheet(look.study().inside())));
+    }
+
+    private @Nullable FlatSheet findSheet(Inside inside) {
+        Long photograph = inside.photographId();
+        return photograph == null
+                ? null
+                : traced.findSheet(photograph, inside.photographHeightMm()).orElse(null);
     }
 
     private static String address(Visit visit, FindingLine finding) {

@@ -28,10 +28,13 @@ public final class AccessStore {
         return ledger.write(handle -> handle.createUpdate("""
                         INSERT INTO access_study (finding_id, replaces, outline, crack, plate_mm, depth_mm, cleat_length_mm,
                           cleat_width_mm, cleat_thickness_mm, shape, grain, spacing_mm, to_ends_mm, clamp_id, under_post,
-                          under_bar, step_mm, closes_dry, cleanable, chosen, hand, written_at)
+                          under_bar, step_mm, closes_dry, cleanable, chosen, hand, written_at, grain_line_deg, bar, bar_mm,
+                          post, post_mm, lining, lining_mm, photograph_id, photograph_height_mm)
                         VALUES (:findingId, :replaces, :outline, :crack, :plateMm, :depthMm, :cleatLengthMm,
                           :cleatWidthMm, :cleatThicknessMm, :shape, :grain, :spacingMm, :toEndsMm, :clampId, :underPost,
-                          :underBar, :stepMm, :closesDry, :cleanable, :chosen, :hand, :writtenAt)
+                          :underBar, :stepMm, :closesDry, :cleanable, :chosen, :hand, :writtenAt,
+                          :inside.grainLineDeg, :inside.bar, :inside.barMm, :inside.post, :inside.postMm, :inside.lining,
+                          :inside.liningMm, :inside.photographId, :inside.photographHeightMm)
                         """)
                 .bindMethods(study)
                 .executeAndReturnGeneratedKeys("id")

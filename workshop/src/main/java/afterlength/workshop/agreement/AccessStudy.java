@@ -6,6 +6,7 @@ import afterlength.craft.access.CleatShape;
 import afterlength.craft.geometry.Point;
 import java.time.Instant;
 import java.util.List;
+import org.jdbi.v3.core.mapper.Nested;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param outline the edge of the sound-hole, one point a line; {@link TracedPoints} reads it
  * @param crack the line of the crack in the same axes
  * @param stepMm by how much the edges stand out of level
+ * @param inside what no cleat may lie on, and where hole and crack were traced
  */
 public record AccessStudy(
         long id,
@@ -38,7 +40,8 @@ public record AccessStudy(
         boolean cleanable,
         AccessChoice chosen,
         String hand,
-        Instant writtenAt) {
+        Instant writtenAt,
+        @Nested Inside inside) {
     /** Points as a study keeps them. */
     public static String written(List<Point> points) {
         return TracedPoints.typed(points);

@@ -5,6 +5,7 @@ import afterlength.workshop.desk.Figures;
 import afterlength.workshop.desk.Typed;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
@@ -67,6 +68,11 @@ final class TracedPoints {
         } catch (NumberFormatException noNumber) {
             return false;
         }
+    }
+
+    /** Points that were typed by {@link #typed}, and so can be read. */
+    static List<Point> kept(String text) {
+        return text.isEmpty() ? List.of() : read(Typed.known(Map.of("kept", text)), "kept", "The line", 1);
     }
 
     /** One point a line, to a hundredth of a millimetre. */

@@ -51,6 +51,13 @@ public final class Typed {
         return all;
     }
 
+    /** The same form with some fields filled otherwise. */
+    public Typed changed(Map<String, String> fields) {
+        Map<String, List<String>> all = new LinkedHashMap<>(values);
+        fields.forEach((name, value) -> all.put(name, List.of(value)));
+        return new Typed(all);
+    }
+
     public static Typed empty() {
         return new Typed(new LinkedHashMap<>());
     }

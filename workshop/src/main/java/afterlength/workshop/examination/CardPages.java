@@ -65,7 +65,13 @@ public final class CardPages implements Room {
                 .header(
                         "Content-Disposition",
                         "inline; filename=\"" + word + "-card-" + lower(paper.words()) + ".pdf\"")
-                .result(CardSheet.pdf(card, paper, 1, drawnBy));
+                .result(CardSheet.pdf(card, paper, number(context), drawnBy));
+    }
+
+    /** What is no number up to 999 counts as the first sheet. */
+    private static int number(Context context) {
+        String number = context.queryParam("number");
+        return number != null && number.matches("[1-9]\\d{0,2}") ? Integer.parseInt(number) : 1;
     }
 
     private static String lower(String words) {

@@ -80,7 +80,8 @@ public final class CardSearches {
         }
         try {
             byte[] bytes = Files.readAllBytes(originals.file(photograph.sha256()));
-            PhotoRequest request = new PhotoRequest(Optional.empty(), prints::print, Optional.empty());
+            PhotoRequest request =
+                    new PhotoRequest(Optional.empty(), card -> prints.print(card, photograph.id()), Optional.empty());
             return PhotoMeasuring.of(new PictureFile(photograph.title(), bytes), request, search);
         } catch (IOException missing) {
             return new PhotoAnswer.Refused("The file of this picture cannot be read. Bring the picture again.");

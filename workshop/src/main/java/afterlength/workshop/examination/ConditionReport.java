@@ -6,6 +6,7 @@ import afterlength.workshop.instrument.Visit;
 import afterlength.workshop.ledger.Settings;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -14,6 +15,7 @@ import java.util.stream.Stream;
  *
  * @param parts findings gathered by part
  * @param views pictures before work that belong to no single finding
+ * @param marks that are drawn on the pictures, each with its number
  */
 record ConditionReport(
         Settings shop,
@@ -24,7 +26,8 @@ record ConditionReport(
         List<Photograph> views,
         List<Sitting> sittings,
         List<Measure> measures,
-        List<MeasurePair> pairs) {
+        List<MeasurePair> pairs,
+        List<DrawnMark> marks) {
 
     /** The findings of one part. */
     record Part(String name, List<FindingEntry> findings) {
@@ -57,6 +60,20 @@ record ConditionReport(
         return Stream.concat(
                         sittings.stream().map(Sitting::air), measures.stream().map(Measure::air))
                 .anyMatch(air -> air.findMoisture().isPresent());
+    }
+
+    List<DrawnMark> marksOn(Photograph photograph) {
+        return marks.stream()
+                .filter(mark -> mark.photographId() != null && mark.photographId() == photograph.id())
+                .toList();
+    }
+
+    /** "Marked: crack line 3, 42.1 ± 0.4 mm; outline 4.", or nothing. */
+    String markWords(Photograph photograph) {
+        return marksOn(photograph).stream()
+                .map(mark -> mark.remark().isEmpty() ? mark.about() : mark.about() + ", " + mark.remark())
+                .collect(Collectors.collectingAndThen(
+                        Collectors.joining("; "), words -> words.isEmpty() ? "" : "Marked: " + words + "."));
     }
 
     /** The name by which the paper calls a picture that was given with it. */

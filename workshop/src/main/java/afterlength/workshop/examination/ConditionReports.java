@@ -29,6 +29,7 @@ public final class ConditionReports {
     private final FindingBook book;
     private final SittingStore sittings;
     private final MeasureStore measures;
+    private final MarkStore marks;
     private final SmallPictures pictures;
     private final Clock clock;
 
@@ -39,6 +40,7 @@ public final class ConditionReports {
             FindingStore findings,
             SittingStore sittings,
             MeasureStore measures,
+            MarkStore marks,
             SmallPictures pictures,
             Clock clock) {
         this.owners = owners;
@@ -46,6 +48,7 @@ public final class ConditionReports {
         this.photographs = photographs;
         this.sittings = sittings;
         this.measures = measures;
+        this.marks = marks;
         this.pictures = pictures;
         this.clock = clock;
         book = new FindingBook(findings, photographs);
@@ -77,7 +80,8 @@ public final class ConditionReports {
                 views(visit.id(), findings),
                 sittings.listNow(visit.id()),
                 measures.listNow(visit.id()),
-                measures.pairs(visit.id()));
+                measures.pairs(visit.id()),
+                marks.listNow(visit.id()));
     }
 
     /** Parts in the order of the vocabulary, then the shop's own in the order of writing. */
@@ -104,6 +108,8 @@ public final class ConditionReports {
     private Map<String, byte[]> images(ConditionReport report) {
         return Stream.concat(report.views().stream(), report.parts().stream().flatMap(part -> part.pictures().stream()))
                 .distinct()
-                .collect(Collectors.toMap(ConditionReport::nameOf, pictures::forPaper));
+                .collect(Collectors.toMap(
+                        ConditionReport::nameOf,
+                        picture -> MarkedPicture.of(pictures.forPaper(picture), picture, report.marksOn(picture))));
     }
 }

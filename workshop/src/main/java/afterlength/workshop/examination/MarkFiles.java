@@ -1,9 +1,6 @@
 package afterlength.workshop.examination;
 
 import afterlength.craft.geometry.Point;
-import afterlength.sight.measure.Mark;
-import afterlength.sight.measure.MarkAnswer;
-import afterlength.sight.measure.MeasuredPhoto;
 import afterlength.workshop.desk.Addresses;
 import afterlength.workshop.desk.Figures;
 import afterlength.workshop.desk.Room;
@@ -58,25 +55,14 @@ public final class MarkFiles implements Room {
 
     private void points(Context context, String mediaType, boolean asCsv) {
         DrawnMark mark = marks.get(Addresses.id(context, "mark"));
-        Optional<List<Point>> places_mm = book.findMeasured(grounds.of(mark)).flatMap(photo -> places(photo, mark));
+        Optional<List<Point>> places_mm =
+                book.findMeasured(grounds.of(mark)).flatMap(photo -> MarkPlaces.find(photo, mark));
         List<Point> points = places_mm.orElseGet(
                 () -> mark.points().stream().map(at -> Point.of(at.x(), at.y())).toList());
         String unit = places_mm.isPresent() ? "mm" : mark.photographId() == null ? "drawing" : "px";
         context.contentType(mediaType)
                 .header("Cache-Control", "no-cache")
                 .result(asCsv ? csv(points, unit) : json(mark, points, unit));
-    }
-
-    private static Optional<List<Point>> places(MeasuredPhoto photo, DrawnMark mark) {
-        MarkAnswer answer = photo.measure(
-                new Mark("mark", mark.tool().kind(), mark.points(), mark.arch().height(mark.heightMm())));
-        if (answer instanceof MarkAnswer.Line line) {
-            return Optional.of(line.places());
-        }
-        if (answer instanceof MarkAnswer.Area area) {
-            return Optional.of(area.places());
-        }
-        return answer instanceof MarkAnswer.Place place ? Optional.of(List.of(place.place())) : Optional.empty();
     }
 
     private static String csv(List<Point> points, String unit) {

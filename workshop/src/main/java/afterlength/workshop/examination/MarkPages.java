@@ -52,6 +52,7 @@ public final class MarkPages implements Room {
         open(routes, "/photographs/{photograph}/marks", grounds::photograph);
         open(routes, "/visits/{visit}/drawings/{view}", grounds::drawing);
         routes.post("/photographs/{photograph}/card/print", this::measureCard);
+        routes.post("/photographs/{photograph}/card/number", this::numberCard);
     }
 
     private void open(RoutesConfig routes, String address, Function<Context, MarkGround> ground) {
@@ -79,6 +80,10 @@ public final class MarkPages implements Room {
                         choices(ground.visitId()),
                         typed,
                         cardTyped,
+                        photograph == null ? List.of() : prints.list(),
+                        photograph == null
+                                ? null
+                                : prints.findNumber(photograph.id()).orElse(null),
                         settings.get().hands()));
     }
 
@@ -152,6 +157,20 @@ public final class MarkPages implements Room {
         Typed typed = Typed.from(context);
         if (CardPrintForm.keep(typed, prints, now())) {
             searches.forgetAll();
+            context.redirect(ground.page());
+        } else {
+            show(context, ground, null, typed);
+        }
+    }
+
+    /** Which numbered sheet lies in the picture; the picture is looked at again with its check lines. */
+    private void numberCard(Context context) {
+        PhotographGround ground = grounds.photograph(context);
+        Typed typed = Typed.from(context);
+        int number = CardPrintForm.number(typed);
+        if (typed.sound()) {
+            prints.putNumber(ground.photograph().id(), number, now());
+            searches.again(ground.photograph());
             context.redirect(ground.page());
         } else {
             show(context, ground, null, typed);

@@ -1,6 +1,7 @@
 package afterlength.workshop.examination;
 
 import afterlength.workshop.desk.Choice;
+import afterlength.workshop.desk.Figures;
 import afterlength.workshop.desk.Frame;
 import afterlength.workshop.desk.Typed;
 import java.util.List;
@@ -12,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param card what is said of the card in the picture; null for a drawing
  * @param justWithdrawn what can be brought back with one touch, or null
  * @param reading what is said of the points in the form
+ * @param prints the numbered sheets whose check lines were measured
+ * @param cardNumber of the sheet in this picture, or null when it was not told
  */
 record MarkingPage(
         Frame frame,
@@ -23,10 +26,18 @@ record MarkingPage(
         List<Choice> findings,
         Typed typed,
         Typed cardTyped,
+        List<CardPrint> prints,
+        @Nullable Integer cardNumber,
         List<String> hands) {
 
     boolean correcting() {
         return !typed.raw("replaces").isEmpty();
+    }
+
+    /** "pocket card 2: 99.2 and 100.4 mm". */
+    static String words(CardPrint print) {
+        return print.card().word() + " card " + print.number() + ": " + Figures.plain(print.levelMm()) + " and "
+                + Figures.plain(print.uprightMm()) + " mm";
     }
 
     /** "0 0 4032 3024". */

@@ -41,6 +41,8 @@ class AccessPageTest {
                         studies,
                         clamps,
                         new CleatSheets(shop.settings, "Afterlength test"),
+                        shop.traced(folder),
+                        new WaySearches(Runnable::run),
                         shop.clock));
     }
 

@@ -43,7 +43,8 @@ class CleatStripPrintTest {
                 true,
                 AccessChoice.CLEATS,
                 "Ines",
-                Instant.parse("2026-11-04T10:00:00Z"));
+                Instant.parse("2026-11-04T10:00:00Z"),
+                Inside.UNTOLD);
         SectionPassage passage = (SectionPassage) AccessLook.passage(study, HOLE, null);
         Drawing strip = CleatStrip.of(AccessLook.of(study, passage, CRACK, null, List.of()));
         List<Outline> cleats = strip.shapes().stream()

@@ -4,9 +4,14 @@ import afterlength.craft.units.Money;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.OpenedDesk;
 import afterlength.workshop.examination.Answer;
+import afterlength.workshop.examination.CardPrintStore;
+import afterlength.workshop.examination.CardSearches;
 import afterlength.workshop.examination.Finding;
 import afterlength.workshop.examination.FindingAge;
 import afterlength.workshop.examination.FindingStore;
+import afterlength.workshop.examination.MarkStore;
+import afterlength.workshop.examination.PhotographStore;
+import afterlength.workshop.examination.TracedMarks;
 import afterlength.workshop.instrument.Arrival;
 import afterlength.workshop.instrument.Instrument;
 import afterlength.workshop.instrument.InstrumentKind;
@@ -17,6 +22,7 @@ import afterlength.workshop.instrument.OwnerStore;
 import afterlength.workshop.instrument.Visit;
 import afterlength.workshop.instrument.VisitStore;
 import afterlength.workshop.ledger.Ledger;
+import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.Settings;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
@@ -79,6 +85,13 @@ final class OldViola {
         seam = found("top", "open seam (top)", "lower bout", 84.0, Answer.YES);
         crack = found("top", "wing crack", "treble side", 31.0, Answer.NO);
         chip = found("varnish", "chipped varnish", "back", 12.0, Answer.NO);
+    }
+
+    TracedMarks traced(Path folder) {
+        return new TracedMarks(
+                new PhotographStore(ledger),
+                new MarkStore(ledger),
+                new CardSearches(new Photographs(ShopFolder.open(folder)), new CardPrintStore(ledger)));
     }
 
     private long found(String part, String kind, String place, double size_mm, Answer hinders) {

@@ -66,7 +66,8 @@ final class ExaminedShop {
         marks = new MarkStore(ledger);
         cardPrints = new CardPrintStore(ledger);
         searches = new CardSearches(originals, cardPrints, Runnable::run);
-        reports = new ConditionReports(owners, instruments, photographs, findings, sittings, measures, small, CLOCK);
+        reports = new ConditionReports(
+                owners, instruments, photographs, findings, sittings, measures, marks, small, CLOCK);
         visit = visits.receive(arrival());
     }
 
@@ -96,6 +97,7 @@ final class ExaminedShop {
             new MarkPages(home, grounds, settings, findings, marks, searches, cardPrints, CLOCK),
             new MarkActions(grounds, marks, findings, searches, CLOCK),
             new MarkFiles(grounds, marks, findings, searches),
+            new FlatRoom(home, grounds, searches, new FlatPictures(folder, originals)),
             new FindingPages(home, settings, findings, photographs, sittings, marks, CLOCK),
             new SittingPages(home, settings, sittings, roomAir, CLOCK),
             new MeasurePages(home, settings, measures, roomAir, CLOCK),

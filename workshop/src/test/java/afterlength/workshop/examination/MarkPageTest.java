@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import afterlength.workshop.desk.OpenedDesk;
 import afterlength.workshop.desk.OpenedDesk.Answer;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.jsoup.select.Elements;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -107,7 +110,7 @@ class MarkPageTest {
     @Test
     void theSizeIsTakenIntoTheFindingByAClick() {
         takeRendered();
-        long finding = shop.findings.add(shop.finding("top", "wing crack", "o"), java.util.List.of());
+        long finding = shop.findings.add(shop.finding("top", "wing crack", "o"), List.of());
         Answer kept = write(PAGE, "CRACK", LINE, Long.toString(finding));
         String offered = kept.words("form[action=/marks/1/take-over] button");
         assertThat(offered).matches("Take 60\\.0 ± 1\\.4 mm into the finding");
@@ -124,7 +127,7 @@ class MarkPageTest {
     @Test
     void aFindingHasSeveralMarksOnSeveralPictures() {
         takeRendered();
-        long finding = shop.findings.add(shop.finding("top", "wing crack", "o"), java.util.List.of());
+        long finding = shop.findings.add(shop.finding("top", "wing crack", "o"), List.of());
         write(PAGE, "CRACK", LINE, Long.toString(finding));
         write("/visits/1/drawings/front", "POINT", "5 100", Long.toString(finding));
         assertThat(shop.marks.listNow(1)).extracting(DrawnMark::findingId).containsExactly(finding, finding);
@@ -227,12 +230,13 @@ class MarkPageTest {
     @Test
     void theCardsAreSheetsToPrint() {
         takeWithoutCard();
-        assertThat(desk.get("/visits/1/photographs")
-                        .page()
-                        .select(".cardsheets a")
-                        .eachAttr("href"))
+        Elements form = desk.get("/visits/1/photographs").page().select(".cardsheets");
+        List<String> sheets = new ArrayList<>(form.select("button[formaction]").eachAttr("formaction"));
+        sheets.add(form.attr("action"));
+        assertThat(sheets)
                 .hasSize(4)
-                .allSatisfy(sheet -> assertThat(desk.get(sheet).status()).isEqualTo(200));
+                .allSatisfy(sheet ->
+                        assertThat(desk.get(sheet + "?number=2").status()).isEqualTo(200));
         assertThat(desk.get("/cards/hand/a4.pdf").words(".answer")).isEqualTo("There is no card hand in this shop.");
     }
 }

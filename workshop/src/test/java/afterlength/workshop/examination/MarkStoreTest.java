@@ -115,11 +115,25 @@ class MarkStoreTest {
     }
 
     @Test
-    void theLastCheckLinesOfACardHold() {
-        assertThat(shop.cardPrints.print(Card.POCKET).isChecked()).isFalse();
-        shop.cardPrints.add(new CardPrint(0, Card.POCKET, 99.0, 100.5, LATER));
-        shop.cardPrints.add(new CardPrint(0, Card.POCKET, 99.2, 100.4, LATER));
-        assertThat(shop.cardPrints.print(Card.POCKET).across()).isEqualTo(0.992);
-        assertThat(shop.cardPrints.print(Card.BODY).isChecked()).isFalse();
+    void theLastCheckLinesOfASheetHold() {
+        long picture = photograph.id();
+        assertThat(shop.cardPrints.print(Card.POCKET, picture).isChecked()).isFalse();
+        shop.cardPrints.add(new CardPrint(0, Card.POCKET, 1, 99.0, 100.5, LATER));
+        shop.cardPrints.add(new CardPrint(0, Card.POCKET, 1, 99.2, 100.4, LATER));
+        assertThat(shop.cardPrints.print(Card.POCKET, picture).across()).isEqualTo(0.992);
+        assertThat(shop.cardPrints.print(Card.BODY, picture).isChecked()).isFalse();
+    }
+
+    @Test
+    void everyNumberedSheetHasItsOwnCheckLines() {
+        long picture = photograph.id();
+        shop.cardPrints.add(new CardPrint(0, Card.POCKET, 1, 99.0, 100.5, LATER));
+        shop.cardPrints.add(new CardPrint(0, Card.POCKET, 2, 101.0, 101.0, LATER));
+        assertThat(shop.cardPrints.print(Card.POCKET, picture).across()).isEqualTo(1.01);
+        shop.cardPrints.putNumber(picture, 1, LATER);
+        assertThat(shop.cardPrints.print(Card.POCKET, picture).across()).isEqualTo(0.99);
+        shop.cardPrints.putNumber(picture, 3, LATER);
+        assertThat(shop.cardPrints.print(Card.POCKET, picture).isChecked()).isFalse();
+        assertThat(shop.cardPrints.list()).extracting(CardPrint::number).containsExactly(1, 2);
     }
 }
