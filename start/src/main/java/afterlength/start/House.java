@@ -59,6 +59,13 @@ import afterlength.workshop.instrument.InstrumentStore;
 import afterlength.workshop.instrument.OwnerStore;
 import afterlength.workshop.instrument.ReceivePages;
 import afterlength.workshop.instrument.VisitStore;
+import afterlength.workshop.invoice.BillingCases;
+import afterlength.workshop.invoice.InvoiceChapter;
+import afterlength.workshop.invoice.InvoicePages;
+import afterlength.workshop.invoice.InvoicePapers;
+import afterlength.workshop.invoice.InvoiceRulesStore;
+import afterlength.workshop.invoice.InvoiceStore;
+import afterlength.workshop.invoice.OfferedLines;
 import afterlength.workshop.ledger.Ledger;
 import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
@@ -125,6 +132,10 @@ final class House {
     final VarnishStore varnishes;
     final HandoverStore handovers;
     final FinalReports finalReports;
+    final InvoiceStore invoices;
+    final InvoiceRulesStore invoiceRules;
+    final BillingCases billingCases;
+    final InvoicePapers invoicePapers;
     final MarkStore marks;
     final CardPrintStore cardPrints;
     private final Ledger ledger;
@@ -172,6 +183,18 @@ final class House {
         coats = new CoatStore(ledger);
         varnishes = new VarnishStore(ledger);
         handovers = new HandoverStore(ledger);
+        invoices = new InvoiceStore(ledger, clock);
+        invoiceRules = new InvoiceRulesStore(ledger);
+        billingCases = new BillingCases(
+                settings,
+                owners,
+                instruments,
+                visits,
+                agreements,
+                new OfferedLines(agreements, treatments, steps, diary),
+                invoices,
+                invoiceRules);
+        invoicePapers = new InvoicePapers(invoices, settings);
         finalReports = new FinalReports(
                 settings,
                 owners,
@@ -229,7 +252,8 @@ final class House {
                 new WorkChapter(steps, diary, clock),
                 new SetupChapter(setups),
                 new RetouchChapter(new CaseDesk(retouches, palette, coats)),
-                new HandoverChapter(handovers));
+                new HandoverChapter(handovers),
+                new InvoiceChapter(invoices));
         List<Room> rooms = List.of(
                 new InstrumentPages(frames, owners, instruments, visits, chapters),
                 new ReceivePages(frames, settings, owners, instruments, visits, clock),
@@ -275,7 +299,8 @@ final class House {
                         frames, settings, instruments, visits, findings, varnishes, new WornAreaStore(ledger), clock),
                 new PalettePages(frames, settings, palette, clock),
                 new RetouchPages(frames, settings, instruments, visits, findings, palette, retouches, coats, clock),
-                new HandoverPages(frames, settings, owners, instruments, visits, handovers, finalReports, clock));
+                new HandoverPages(frames, settings, owners, instruments, visits, handovers, finalReports, clock),
+                new InvoicePages(frames, billingCases, invoices, invoiceRules, invoicePapers, clock));
         return Desk.open(port, rooms);
     }
 }

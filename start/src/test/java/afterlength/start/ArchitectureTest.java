@@ -76,6 +76,16 @@ class ArchitectureTest {
                         "workshop.climate",
                         "workshop.instrument",
                         "workshop.work"));
+        table.put(
+                "workshop.invoice",
+                Set.of(
+                        "craft",
+                        "workshop.ledger",
+                        "workshop.paper",
+                        "workshop.desk",
+                        "workshop.instrument",
+                        "workshop.agreement",
+                        "workshop.work"));
         table.put("start.demo", Set.of("craft", "sight", "workshop"));
         table.put("start.document", Set.of("craft"));
         table.put("start.verbs", Set.of("craft", "planner", "sight", "start.document", "workshop"));
