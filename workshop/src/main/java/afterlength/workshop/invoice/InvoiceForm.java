@@ -145,6 +145,7 @@ final class InvoiceForm {
         return day;
     }
 
+    /** A ceiling is never passed; without one, what lies above the agreed range needs the owner's word in the remark. */
     private void checkAgreed(InvoiceSum sum) {
         Agreement agreement = it.agreement();
         if (agreement == null) {
@@ -155,16 +156,21 @@ final class InvoiceForm {
         if (ceiling != null && all.minor() > ceiling.minor()) {
             typed.note(
                     "line",
-                    "With tax and what was billed before this comes to " + MoneyText.typed(all)
-                            + "; the owner agreed to no more than " + MoneyText.typed(ceiling)
+                    comesTo(all) + "; the owner agreed to no more than " + MoneyText.typed(ceiling)
                             + ". Lower or untick a line, or agree anew with the owner first.");
-        } else if (all.minor() > agreement.highMinor().minor() && typed.raw("remark").isBlank()) {
+        }
+        boolean above = ceiling == null && all.minor() > agreement.highMinor().minor();
+        if (above && typed.raw("remark").isBlank()) {
             typed.note(
                     "remark",
-                    "With tax and what was billed before this comes to " + MoneyText.typed(all)
-                            + ", above the agreed range up to " + MoneyText.typed(agreement.highMinor())
+                    comesTo(all) + ", above the agreed range up to " + MoneyText.typed(agreement.highMinor())
                             + ". Write here when and how the owner agreed to it, or lower a line.");
         }
+    }
+
+    private String comesTo(Money all) {
+        boolean first = it.billedSoFar().equals(Money.NOTHING);
+        return "With tax" + (first ? "" : " and what was billed before") + " this comes to " + MoneyText.typed(all);
     }
 
     private void checkPaid(InvoiceSum sum) {
