@@ -26,6 +26,7 @@ import afterlength.workshop.examination.CardPages;
 import afterlength.workshop.examination.CardPrintStore;
 import afterlength.workshop.examination.CardSearches;
 import afterlength.workshop.examination.ConditionReports;
+import afterlength.workshop.examination.CustodyReceipts;
 import afterlength.workshop.examination.ExaminationChapter;
 import afterlength.workshop.examination.FindingPages;
 import afterlength.workshop.examination.FindingStore;
@@ -49,6 +50,8 @@ import afterlength.workshop.examination.VisitHome;
 import afterlength.workshop.glue.GluePages;
 import afterlength.workshop.glue.GlueStore;
 import afterlength.workshop.glue.PotTimers;
+import afterlength.workshop.handover.CarePages;
+import afterlength.workshop.handover.CareSheets;
 import afterlength.workshop.handover.FinalReports;
 import afterlength.workshop.handover.HandoverChapter;
 import afterlength.workshop.handover.HandoverPages;
@@ -124,6 +127,7 @@ final class House {
     final Photographs loggerFiles;
     final GlueStore glue;
     final ConditionReports conditionReports;
+    final CustodyReceipts custodyReceipts;
     final SetupStore setups;
     final BridgeSheets bridgeSheets;
     final PaletteStore palette;
@@ -132,6 +136,7 @@ final class House {
     final VarnishStore varnishes;
     final HandoverStore handovers;
     final FinalReports finalReports;
+    final CareSheets careSheets;
     final InvoiceStore invoices;
     final InvoiceRulesStore invoiceRules;
     final BillingCases billingCases;
@@ -166,6 +171,7 @@ final class House {
                         climate.findNear(moment).map(logged -> new Air(logged.temperature_C(), logged.humidity_pct())));
         conditionReports = new ConditionReports(
                 owners, instruments, photographs, findings, sittings, measures, smallPictures, clock);
+        custodyReceipts = new CustodyReceipts(owners, instruments, photographs, smallPictures);
         findingLines = new FindingLines(findings);
         treatments = new TreatmentStore(ledger);
         agreements = new AgreementStore(ledger, settings, clock, List.of(new AgreedSteps()));
@@ -207,7 +213,9 @@ final class House {
                 diary,
                 setups,
                 handovers,
+                new HouseGluings(glue),
                 clock);
+        careSheets = new CareSheets(settings, owners, instruments, measures, handovers, clock);
     }
 
     static House of(ShopFolder folder, Clock clock) {
@@ -266,7 +274,7 @@ final class House {
                 new FindingPages(home, settings, findings, photographs, sittings, marks, clock),
                 new SittingPages(home, settings, sittings, roomAir, clock),
                 new MeasurePages(home, settings, measures, roomAir, clock),
-                new ReportPages(home, settings, conditionReports),
+                new ReportPages(home, settings, conditionReports, custodyReceipts),
                 new TreatmentPages(frames, settings, visits, findingLines, treatments),
                 new AgreementPages(frames, proposals, treatments, agreements, clock),
                 new ClampPages(frames, clamps),
@@ -300,6 +308,7 @@ final class House {
                 new PalettePages(frames, settings, palette, clock),
                 new RetouchPages(frames, settings, instruments, visits, findings, palette, retouches, coats, clock),
                 new HandoverPages(frames, settings, owners, instruments, visits, handovers, finalReports, clock),
+                new CarePages(visits, careSheets),
                 new InvoicePages(frames, billingCases, invoices, invoiceRules, invoicePapers, clock));
         return Desk.open(port, rooms);
     }

@@ -29,6 +29,7 @@ public final class ConditionReports {
     private final FindingBook book;
     private final SittingStore sittings;
     private final MeasureStore measures;
+    private final CorrectionBook corrections;
     private final SmallPictures pictures;
     private final Clock clock;
 
@@ -49,6 +50,7 @@ public final class ConditionReports {
         this.pictures = pictures;
         this.clock = clock;
         book = new FindingBook(findings, photographs);
+        corrections = new CorrectionBook(findings, measures);
     }
 
     /** The report as it stands now, on the paper of the shop. */
@@ -77,7 +79,8 @@ public final class ConditionReports {
                 views(visit.id(), findings),
                 sittings.listNow(visit.id()),
                 measures.listNow(visit.id()),
-                measures.pairs(visit.id()));
+                measures.pairs(visit.id()),
+                corrections.of(visit.id()));
     }
 
     /** Parts in the order of the vocabulary, then the shop's own in the order of writing. */

@@ -7,6 +7,7 @@ import afterlength.workshop.agreement.AgreementLine;
 import afterlength.workshop.agreement.AgreementStore;
 import afterlength.workshop.desk.Days;
 import afterlength.workshop.desk.Templates;
+import afterlength.workshop.examination.CorrectionBook;
 import afterlength.workshop.examination.FindingStore;
 import afterlength.workshop.examination.Measure;
 import afterlength.workshop.examination.MeasurePair;
@@ -48,10 +49,12 @@ public final class FinalReports {
     private final SmallPictures pictures;
     private final FindingStore findings;
     private final MeasureStore measures;
+    private final CorrectionBook corrections;
     private final AgreementStore agreements;
     private final DiaryStore diary;
     private final SetupStore setups;
     private final HandoverStore handovers;
+    private final GluedJoints joints;
     private final Clock clock;
 
     public FinalReports(
@@ -66,6 +69,7 @@ public final class FinalReports {
             DiaryStore diary,
             SetupStore setups,
             HandoverStore handovers,
+            GluedJoints joints,
             Clock clock) {
         this.settings = settings;
         this.owners = owners;
@@ -74,10 +78,12 @@ public final class FinalReports {
         this.pictures = pictures;
         this.findings = findings;
         this.measures = measures;
+        this.corrections = new CorrectionBook(findings, measures);
         this.agreements = agreements;
         this.diary = diary;
         this.setups = setups;
         this.handovers = handovers;
+        this.joints = joints;
         this.clock = clock;
     }
 
@@ -113,8 +119,10 @@ public final class FinalReports {
                 lines,
                 days(entries),
                 materials(entries),
+                joints.of(visit.id()),
                 pairs,
                 measuredOnce(visit, pairs),
+                corrections.of(visit.id()),
                 bridge(visit),
                 photographs.list(visit.id(), Moment.BEFORE),
                 photographs.list(visit.id(), Moment.DURING),

@@ -46,6 +46,7 @@ final class ExaminedShop {
     final CardPrintStore cardPrints;
     final CardSearches searches;
     final ConditionReports reports;
+    final CustodyReceipts receipts;
     final Visit visit;
 
     ExaminedShop(Path root) {
@@ -67,6 +68,7 @@ final class ExaminedShop {
         cardPrints = new CardPrintStore(ledger);
         searches = new CardSearches(originals, cardPrints, Runnable::run);
         reports = new ConditionReports(owners, instruments, photographs, findings, sittings, measures, small, CLOCK);
+        receipts = new CustodyReceipts(owners, instruments, photographs, small);
         visit = visits.receive(arrival());
     }
 
@@ -99,7 +101,7 @@ final class ExaminedShop {
             new FindingPages(home, settings, findings, photographs, sittings, marks, CLOCK),
             new SittingPages(home, settings, sittings, roomAir, CLOCK),
             new MeasurePages(home, settings, measures, roomAir, CLOCK),
-            new ReportPages(home, settings, reports)
+            new ReportPages(home, settings, reports, receipts)
         };
     }
 
