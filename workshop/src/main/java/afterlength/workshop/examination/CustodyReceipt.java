@@ -4,6 +4,7 @@ import afterlength.workshop.instrument.Instrument;
 import afterlength.workshop.instrument.Owner;
 import afterlength.workshop.instrument.Visit;
 import afterlength.workshop.ledger.Settings;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -24,8 +25,12 @@ record CustodyReceipt(
         return !visit.broughtBy().isEmpty() && !visit.broughtBy().equals(owner.name());
     }
 
+    /** One thing a box to tick: what stands between commas, semicolons or on lines of its own. */
     List<String> accessories() {
-        return visit.accessories().lines().map(String::strip).filter(line -> !line.isEmpty()).toList();
+        return Arrays.stream(visit.accessories().split("[,;\n]"))
+                .map(thing -> thing.strip().replaceAll("\\.$", ""))
+                .filter(thing -> !thing.isEmpty())
+                .toList();
     }
 
     static String nameOf(Photograph photograph) {
