@@ -2,6 +2,8 @@ package afterlength.start;
 
 import afterlength.start.demo.DemoClock;
 import afterlength.start.demo.DemoStores;
+import afterlength.workshop.advice.AdvicePages;
+import afterlength.workshop.advice.DecisionStore;
 import afterlength.workshop.agreement.AccessPages;
 import afterlength.workshop.agreement.AccessStore;
 import afterlength.workshop.agreement.AgreementChapter;
@@ -110,6 +112,7 @@ final class House {
     final AgreementStore agreements;
     final AccessStore accessStudies;
     final ClampStore clamps;
+    final DecisionStore decisions;
     final CleatSheets cleatSheets;
     final Proposals proposals;
     final StepStore steps;
@@ -177,6 +180,7 @@ final class House {
         agreements = new AgreementStore(ledger, settings, clock, List.of(new AgreedSteps()));
         accessStudies = new AccessStore(ledger);
         clamps = new ClampStore(ledger);
+        decisions = new DecisionStore(ledger);
         cleatSheets = new CleatSheets(settings, "Afterlength " + Version.get());
         proposals = new Proposals(settings, owners, instruments, visits, findingLines, treatments, agreements, ReadyBy.NOT_PLANNED);
         steps = new StepStore(ledger);
@@ -277,6 +281,7 @@ final class House {
                 new ReportPages(home, settings, conditionReports, custodyReceipts),
                 new TreatmentPages(frames, settings, visits, findingLines, treatments),
                 new AgreementPages(frames, proposals, treatments, agreements, clock),
+                new AdvicePages(frames, settings, findings, findingLines, accessStudies, decisions, clock),
                 new ClampPages(frames, clamps),
                 new AccessPages(
                         frames,

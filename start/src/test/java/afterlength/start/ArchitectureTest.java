@@ -77,6 +77,15 @@ class ArchitectureTest {
                         "workshop.instrument",
                         "workshop.work"));
         table.put(
+                "workshop.advice",
+                Set.of(
+                        "craft",
+                        "workshop.ledger",
+                        "workshop.desk",
+                        "workshop.instrument",
+                        "workshop.examination",
+                        "workshop.agreement"));
+        table.put(
                 "workshop.invoice",
                 Set.of(
                         "craft",

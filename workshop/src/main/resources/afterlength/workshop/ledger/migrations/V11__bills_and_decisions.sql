@@ -1,4 +1,4 @@
--- Bills and credit notes. An invoice keeps every word and figure it was printed with, so that it can be printed again in ten years;
+-- Bills, credit notes and decisions. An invoice keeps every word and figure it was printed with, so that it can be printed again in ten years;
 -- its number follows the one before it in the same year, and the database refuses a gap.
 
 -- history
@@ -50,3 +50,21 @@ CREATE TRIGGER invoice_kept BEFORE UPDATE ON invoice BEGIN SELECT RAISE(ABORT, '
 CREATE TRIGGER invoice_not_removed BEFORE DELETE ON invoice BEGIN SELECT RAISE(ABORT, 'history is kept: invoice'); END;
 CREATE TRIGGER invoice_line_kept BEFORE UPDATE ON invoice_line BEGIN SELECT RAISE(ABORT, 'history is kept: invoice_line'); END;
 CREATE TRIGGER invoice_line_not_removed BEFORE DELETE ON invoice_line BEGIN SELECT RAISE(ABORT, 'history is kept: invoice_line'); END;
+
+-- advice --------------------------------------------------------------------------------------------------------------------
+
+-- history: what the restorer decided about a finding, and why
+CREATE TABLE advice_decision (
+  id         INTEGER PRIMARY KEY,
+  visit_id   INTEGER NOT NULL REFERENCES visit,
+  finding_id INTEGER NOT NULL REFERENCES finding,
+  replaces   INTEGER UNIQUE REFERENCES advice_decision,
+  treatment  TEXT NOT NULL,
+  title      TEXT NOT NULL,
+  reason     TEXT NOT NULL,
+  hand       TEXT NOT NULL,
+  written_at TEXT NOT NULL
+) STRICT;
+CREATE INDEX advice_decision_of_finding ON advice_decision (finding_id);
+CREATE TRIGGER advice_decision_kept BEFORE UPDATE ON advice_decision BEGIN SELECT RAISE(ABORT, 'history is kept: advice_decision'); END;
+CREATE TRIGGER advice_decision_not_removed BEFORE DELETE ON advice_decision BEGIN SELECT RAISE(ABORT, 'history is kept: advice_decision'); END;
