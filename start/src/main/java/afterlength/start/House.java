@@ -182,7 +182,8 @@ final class House {
         clamps = new ClampStore(ledger);
         decisions = new DecisionStore(ledger);
         cleatSheets = new CleatSheets(settings, "Afterlength " + Version.get());
-        proposals = new Proposals(settings, owners, instruments, visits, findingLines, treatments, agreements, ReadyBy.NOT_PLANNED);
+        proposals = new Proposals(
+                settings, owners, instruments, visits, findingLines, treatments, agreements, ReadyBy.NOT_PLANNED);
         steps = new StepStore(ledger);
         diary = new DiaryStore(ledger);
         materials = new MaterialStore(ledger);

@@ -100,8 +100,7 @@ public final class AdvicePages implements Room {
         Templates.show(
                 context,
                 new AdvicePage(
-                        frames.of("What speaks for what")
-                                .back("/visits/" + visit + "/agreement", "What could be done"),
+                        frames.of("What speaks for what").back("/visits/" + visit + "/agreement", "What could be done"),
                         visit,
                         line,
                         advice(line),

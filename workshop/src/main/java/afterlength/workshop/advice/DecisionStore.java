@@ -22,7 +22,10 @@ public final class DecisionStore {
                           wording (id) AS (
                             SELECT id FROM earlier UNION SELECT f.id FROM finding f JOIN wording w ON f.replaces = w.id)
                         SELECT * FROM advice_decision WHERE finding_id IN (SELECT id FROM wording) ORDER BY id DESC
-                        """).bind("finding", findingId).mapTo(Decision.class).list());
+                        """)
+                .bind("finding", findingId)
+                .mapTo(Decision.class)
+                .list());
     }
 
     public Optional<Decision> findNow(long findingId) {

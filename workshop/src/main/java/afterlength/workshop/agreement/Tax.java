@@ -28,10 +28,12 @@ public record Tax(int permille) {
         }
         if (!text.matches("[-+]?\\d{1,6}([.,]\\d{0,6})?")) {
             typed.note(
-                    name, label + " is “" + text + "”, which is not a number. Allowed is 0 to 50 %, such as 12.5 or 12,5.");
+                    name,
+                    label + " is “" + text + "”, which is not a number. Allowed is 0 to 50 %, such as 12.5 or 12,5.");
             return new Tax(0);
         }
-        BigDecimal permille = new BigDecimal(text.replace(',', '.')).movePointRight(1).stripTrailingZeros();
+        BigDecimal permille =
+                new BigDecimal(text.replace(',', '.')).movePointRight(1).stripTrailingZeros();
         if (permille.signum() < 0 || permille.compareTo(BigDecimal.valueOf(HIGHEST_TYPED)) > 0) {
             typed.note(name, label + " is " + text + "; allowed is 0 to 50 %.");
             return new Tax(0);

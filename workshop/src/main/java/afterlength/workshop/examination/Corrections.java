@@ -17,16 +17,22 @@ public record Corrections(Map<Written, Note> notes, long withdrawn) {
 
     static Corrections of(List<History<Finding>> findings, List<History<Measure>> measures) {
         Map<Written, Note> notes = new LinkedHashMap<>();
-        findings.stream().filter(History::holds).forEach(history -> put(
-                notes,
-                history.latest(),
-                CorrectionWords.findings(
-                        history.latest(), History.differing(history.latest(), history.earlier(), Finding::words))));
-        measures.stream().filter(History::holds).forEach(history -> put(
-                notes,
-                history.latest(),
-                CorrectionWords.measures(
-                        history.latest(), History.differing(history.latest(), history.earlier(), Measure::words))));
+        findings.stream()
+                .filter(History::holds)
+                .forEach(history -> put(
+                        notes,
+                        history.latest(),
+                        CorrectionWords.findings(
+                                history.latest(),
+                                History.differing(history.latest(), history.earlier(), Finding::words))));
+        measures.stream()
+                .filter(History::holds)
+                .forEach(history -> put(
+                        notes,
+                        history.latest(),
+                        CorrectionWords.measures(
+                                history.latest(),
+                                History.differing(history.latest(), history.earlier(), Measure::words))));
         long withdrawn = findings.stream().filter(history -> !history.holds()).count()
                 + measures.stream().filter(history -> !history.holds()).count();
         return new Corrections(notes, withdrawn);

@@ -13,8 +13,7 @@ import java.util.List;
  *
  * @param pictures taken before work; each with the first signs of its fingerprint, so that a later copy can be told from it
  */
-record CustodyReceipt(
-        Settings shop, Instrument instrument, Owner owner, Visit visit, List<Photograph> pictures) {
+record CustodyReceipt(Settings shop, Instrument instrument, Owner owner, Visit visit, List<Photograph> pictures) {
 
     /** Who stands at the desk: the owner unless somebody else brought it. */
     String bearer() {

@@ -32,11 +32,7 @@ public final class CustodyReceipts {
     public byte[] pdf(Visit visit, Settings shop) {
         Instrument instrument = instruments.get(visit.instrumentId());
         CustodyReceipt receipt = new CustodyReceipt(
-                shop,
-                instrument,
-                owners.get(instrument.ownerId()),
-                visit,
-                photographs.list(visit.id(), Moment.BEFORE));
+                shop, instrument, owners.get(instrument.ownerId()), visit, photographs.list(visit.id(), Moment.BEFORE));
         return PaperPdf.of(new PaperDocument(
                 "Receipt",
                 "en",

@@ -13,8 +13,7 @@ public final class ReportPages implements Room {
     private final ConditionReports reports;
     private final CustodyReceipts receipts;
 
-    public ReportPages(
-            VisitHome home, SettingsStore settings, ConditionReports reports, CustodyReceipts receipts) {
+    public ReportPages(VisitHome home, SettingsStore settings, ConditionReports reports, CustodyReceipts receipts) {
         this.home = home;
         this.settings = settings;
         this.reports = reports;

@@ -8,4 +8,5 @@ import java.time.Instant;
  * @param glue which batch, how strong
  * @param air of the room at that moment, and where it was read
  */
-public record GluedJoint(Instant at, String joint, String glue, String air, String clamped, String remark, String hand) {}
+public record GluedJoint(
+        Instant at, String joint, String glue, String air, String clamped, String remark, String hand) {}

@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param counterpart of a bill the credit note that takes it back, of a credit note the bill it takes back; null when there is none
  */
-record Billed(Invoice invoice, List<InvoiceLine> lines, @Nullable Invoice counterpart) {
+record Billed(
+        Invoice invoice, List<InvoiceLine> lines, @Nullable Invoice counterpart) {
     InvoiceSum sum() {
         return InvoiceSum.of(lines, invoice.rounding());
     }

@@ -60,7 +60,8 @@ final class InvoiceForm {
 
     /** What the ticked lines come to, as far as they can be read; notes problems on the typed form it was given. */
     static InvoiceSum sum(Typed typed, BillingCase it, LocalDate today) {
-        return InvoiceSum.of(new InvoiceForm(typed, it, today).lines(), it.rules().rounding());
+        return InvoiceSum.of(
+                new InvoiceForm(typed, it, today).lines(), it.rules().rounding());
     }
 
     /** Empty when a problem was noted. */
@@ -73,7 +74,8 @@ final class InvoiceForm {
         LocalDate supplied = form.suppliedOn();
         InvoiceSum sum = InvoiceSum.of(lines, it.rules().rounding());
         form.checkAgreed(sum);
-        InvoiceDraft draft = lines.isEmpty() ? null : form.draft(lines, supplied, typed.required("hand", "Who bills", 80));
+        InvoiceDraft draft =
+                lines.isEmpty() ? null : form.draft(lines, supplied, typed.required("hand", "Who bills", 80));
         form.checkPaid(sum);
         return typed.sound() ? Optional.ofNullable(draft) : Optional.empty();
     }
@@ -94,7 +96,9 @@ final class InvoiceForm {
                 lines,
                 paid == null ? Money.NOTHING : paid,
                 typed.text("terms", "How to pay", 600),
-                lines.stream().anyMatch(line -> line.taxPermille() == 0) ? it.rules().noTaxReason() : "",
+                lines.stream().anyMatch(line -> line.taxPermille() == 0)
+                        ? it.rules().noTaxReason()
+                        : "",
                 typed.text("remark", "The remark", 2000),
                 hand);
     }
@@ -103,8 +107,8 @@ final class InvoiceForm {
         List<InvoiceLine> lines = new ArrayList<>();
         it.offered().stream()
                 .filter(line -> typed.ticked("line", line.key()))
-                .forEach(line ->
-                        line(line.key(), line.agreed().treatmentId(), line.minutes()).ifPresent(lines::add));
+                .forEach(line -> line(line.key(), line.agreed().treatmentId(), line.minutes())
+                        .ifPresent(lines::add));
         OWN.stream()
                 .filter(key -> !typed.raw("title_" + key).isBlank()
                         || !typed.raw("net_" + key).isBlank())
@@ -121,8 +125,8 @@ final class InvoiceForm {
         }
         return net == null
                 ? Optional.empty()
-                : Optional.of(new InvoiceLine(
-                        0, 0, treatment, title, minutes == 0 ? null : minutes, net, rate.permille()));
+                : Optional.of(
+                        new InvoiceLine(0, 0, treatment, title, minutes == 0 ? null : minutes, net, rate.permille()));
     }
 
     private LocalDate suppliedOn() {
@@ -130,8 +134,7 @@ final class InvoiceForm {
         if (day == null) {
             if (typed.problem("supplied_on").isEmpty()) {
                 typed.note(
-                        "supplied_on",
-                        "The day of the work is missing. Write year-month-day, such as " + today + ".");
+                        "supplied_on", "The day of the work is missing. Write year-month-day, such as " + today + ".");
             }
             return today;
         }

@@ -20,8 +20,7 @@ public record InvoiceLine(
         int taxPermille) {
 
     InvoiceLine credited(long creditNote) {
-        return new InvoiceLine(
-                creditNote, position, treatmentId, title, minutes, netMinor.negated(), taxPermille);
+        return new InvoiceLine(creditNote, position, treatmentId, title, minutes, netMinor.negated(), taxPermille);
     }
 
     InvoiceLine on(long invoice, int place) {

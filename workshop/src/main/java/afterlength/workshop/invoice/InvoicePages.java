@@ -9,7 +9,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.Map;
 import java.util.Optional;
 
 /** Making a bill, looking at it, taking it back, and the shop's rules for bills. */
@@ -115,7 +114,8 @@ public final class InvoicePages implements Room {
             typed.note("reason", bill.title() + " takes a bill back and cannot be taken back itself; make a new bill.");
         }
         if (typed.sound()) {
-            context.redirect("/invoices/" + invoices.credit(bill.id(), reason, hand).id());
+            context.redirect(
+                    "/invoices/" + invoices.credit(bill.id(), reason, hand).id());
         } else {
             show(context, bill, typed);
         }
@@ -142,9 +142,7 @@ public final class InvoicePages implements Room {
     private void showRules(Context context, Typed typed) {
         Addresses.status(context, typed);
         Templates.show(
-                context,
-                new InvoicesPage(
-                        frames.of("Bills").back("/shelf", "The shelf"), invoices.list(), typed));
+                context, new InvoicesPage(frames.of("Bills").back("/shelf", "The shelf"), invoices.list(), typed));
     }
 
     private void changeRules(Context context) {

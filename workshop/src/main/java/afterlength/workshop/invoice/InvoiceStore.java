@@ -50,7 +50,9 @@ public final class InvoiceStore {
     /** A bill with its lines and what takes it back. */
     Billed billed(Invoice invoice) {
         return ledger.read(handle -> new Billed(
-                invoice, lines(handle, invoice.id()), counterpart(handle, invoice).orElse(null)));
+                invoice,
+                lines(handle, invoice.id()),
+                counterpart(handle, invoice).orElse(null)));
     }
 
     /** The day of the newest bill; the next one cannot be older. */

@@ -103,7 +103,8 @@ final class ArabicForms {
             String name = Character.getName(sign);
             String letter = Normalizer.normalize(Character.toString(sign), Normalizer.Form.NFKC);
             boolean one = letter.length() == 1;
-            boolean lamAlef = letter.length() == 2 && letter.charAt(0) == LAM && name != null && name.contains("LAM WITH ALEF");
+            boolean lamAlef =
+                    letter.length() == 2 && letter.charAt(0) == LAM && name != null && name.contains("LAM WITH ALEF");
             for (Place place : Place.values()) {
                 if (name != null && (one || lamAlef) && name.endsWith(place + " FORM")) {
                     forms.putIfAbsent(place + letter, sign);

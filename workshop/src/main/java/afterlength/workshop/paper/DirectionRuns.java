@@ -11,8 +11,7 @@ final class DirectionRuns implements BidiSplitter {
 
     @Override
     public void setParagraph(String paragraph, byte base) {
-        Bidi bidi = new Bidi(
-                paragraph, base == RTL ? Bidi.DIRECTION_RIGHT_TO_LEFT : Bidi.DIRECTION_LEFT_TO_RIGHT);
+        Bidi bidi = new Bidi(paragraph, base == RTL ? Bidi.DIRECTION_RIGHT_TO_LEFT : Bidi.DIRECTION_LEFT_TO_RIGHT);
         byte[] levels = new byte[bidi.getRunCount()];
         runs = new BidiTextRun[levels.length];
         for (int run = 0; run < runs.length; run++) {
@@ -37,7 +36,8 @@ final class DirectionRuns implements BidiSplitter {
 
     @Override
     public byte getBaseDirection(String paragraph) {
-        return paragraph.codePoints()
+        return paragraph
+                .codePoints()
                 .map(Character::getDirectionality)
                 .filter(direction -> direction == Character.DIRECTIONALITY_LEFT_TO_RIGHT || isRightToLeft(direction))
                 .mapToObj(direction -> isRightToLeft(direction) ? RTL : LTR)

@@ -14,12 +14,12 @@ final class LostSigns {
     static String words(List<Integer> signs) {
         String named = signs.stream().limit(NAMED).map(LostSigns::named).collect(Collectors.joining("; "));
         String more = signs.size() > NAMED ? "; and " + (signs.size() - NAMED) + " more" : "";
-        return "The letters of this program cannot write every sign; where � stands, in this order: " + named + more + ".";
+        return "The letters of this program cannot write every sign; where � stands, in this order: " + named + more
+                + ".";
     }
 
     private static String named(int sign) {
         String name = Character.getName(sign);
-        return String.format(Locale.ROOT, "U+%04X", sign)
-                + (name == null ? "" : " " + name.toLowerCase(Locale.ROOT));
+        return String.format(Locale.ROOT, "U+%04X", sign) + (name == null ? "" : " " + name.toLowerCase(Locale.ROOT));
     }
 }

@@ -101,18 +101,21 @@ class AdvicePageTest {
         assertThat(page.words(".answer")).endsWith("nothing is decided yet.");
         assertThat(page.words())
                 .contains("Leave it as it is, and write that down For it: Old, not growing and not hindering")
-                .contains("Against it: A short, clean, well glued crack that does not grow may need no studs. (darnton-studs)")
+                .contains(
+                        "Against it: A short, clean, well glued crack that does not grow may need no studs. (darnton-studs)")
                 .contains("Against it: Open only when all other means have failed")
                 .contains("Would speak for it, not known yet: whether it closes dry by hand");
     }
 
     @Test
     void aDecisionIsKeptWithItsReasonAndALaterOneReplacesIt() {
-        desk.postAndFollow(address(crack), "treatment", "crack-outside", "reason", "It closes by hand.", "hand", "Ines");
+        desk.postAndFollow(
+                address(crack), "treatment", "crack-outside", "reason", "It closes by hand.", "hand", "Ines");
         OpenedDesk.Answer page = desk.postAndFollow(
                 address(crack), "treatment", "LEAVE", "reason", "The owner wants to wait a year.", "hand", "Ines");
         assertThat(page.words(".answer")).endsWith("decided, Leave it as it is, and write that down.");
-        assertThat(page.words()).contains("Decided before Close the crack from outside: It closes by hand. Ines, 4 Nov 2026");
+        assertThat(page.words())
+                .contains("Decided before Close the crack from outside: It closes by hand. Ines, 4 Nov 2026");
         List<Decision> kept = decisions.listOf(crack);
         assertThat(kept).extracting(Decision::treatment).containsExactly("LEAVE", "crack-outside");
         assertThat(kept.get(0).replaces()).isEqualTo(kept.get(1).id());
@@ -121,7 +124,8 @@ class AdvicePageTest {
     @Test
     void aDecisionStaysWithAFindingThatIsCorrected() {
         desk.post(address(crack), "treatment", "LEAVE", "reason", "Small.", "hand", "Ines");
-        long corrected = findings.correct(crack(crack, 26.0, FindingAge.OLD), List.of()).orElseThrow();
+        long corrected =
+                findings.correct(crack(crack, 26.0, FindingAge.OLD), List.of()).orElseThrow();
         assertThat(decisions.findNow(corrected)).map(Decision::reason).contains("Small.");
         assertThat(desk.get(address(corrected)).words(".answer")).contains("decided, Leave it");
     }

@@ -99,7 +99,8 @@ class AdviceRulesTest {
     @Test
     void aConditionThatCannotBeReadIsRefused() {
         assertThatThrownBy(() -> Condition.list("size_mm about 30"))
-                .hasMessage("'size_mm about 30' is no condition; write a fact, one of = <= > and a value, such as size_mm<=30");
+                .hasMessage(
+                        "'size_mm about 30' is no condition; write a fact, one of = <= > and a value, such as size_mm<=30");
         assertThatThrownBy(() -> Condition.list("colour=RED"))
                 .hasMessageStartingWith("no fact is called 'colour'; known are [age, cleanable, closes_dry");
     }

@@ -93,7 +93,8 @@ class CorrectionsPrintTest {
         shop.findings.correct(better.again(id, false, LATER), List.of());
         assertThat(report())
                 .contains("wing crack c1", "hairline, a step of 0.2 mm")
-                .contains("c1 Corrected 5 Mar 2026, 14:30; written 2 Mar 2026, 09:15 it read: crack, top; observed hairline, level.");
+                .contains(
+                        "c1 Corrected 5 Mar 2026, 14:30; written 2 Mar 2026, 09:15 it read: crack, top; observed hairline, level.");
     }
 
     @Test
@@ -118,7 +119,8 @@ class CorrectionsPrintTest {
         String report = report();
         assertThat(report.split("45 % RH", -1)).hasSize(2);
         assertThat(report)
-                .contains("Measured 2 March 2026 by M. Muster in air of 20 °C, 45 % RH, in which wood settles at 8.5 ± 0.5 % moisture.")
+                .contains(
+                        "Measured 2 March 2026 by M. Muster in air of 20 °C, 45 % RH, in which wood settles at 8.5 ± 0.5 % moisture.")
                 .contains("60 % RH");
     }
 }

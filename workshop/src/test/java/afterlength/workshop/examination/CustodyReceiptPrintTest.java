@@ -9,10 +9,10 @@ import afterlength.workshop.instrument.Visit;
 import afterlength.workshop.paper.PdfRuler;
 import java.nio.file.Path;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.jspecify.annotations.Nullable;
 
 class CustodyReceiptPrintTest {
     @TempDir
@@ -96,7 +96,8 @@ class CustodyReceiptPrintTest {
     void theDeskHandsItOut() {
         try (OpenedDesk desk = OpenedDesk.with(shop.rooms())) {
             assertThat(desk.get("/visits/1/receipt.pdf").status()).isEqualTo(200);
-            assertThat(desk.get("/instruments/1").page().select("a[href=/visits/1/receipt.pdf]")).hasSize(1);
+            assertThat(desk.get("/instruments/1").page().select("a[href=/visits/1/receipt.pdf]"))
+                    .hasSize(1);
         }
     }
 }

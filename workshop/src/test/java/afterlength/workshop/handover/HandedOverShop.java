@@ -79,16 +79,7 @@ final class HandedOverShop {
 
     void handOver(String care, String leftAsItWas) {
         handovers.save(new Handover(
-                0,
-                visit.id(),
-                TODAY,
-                "Ilse Tamm",
-                leftAsItWas,
-                care,
-                "",
-                TODAY.plusYears(1),
-                clock.instant(),
-                "Ines"));
+                0, visit.id(), TODAY, "Ilse Tamm", leftAsItWas, care, "", TODAY.plusYears(1), clock.instant(), "Ines"));
     }
 
     long measure(Moment moment, double value, @Nullable Long replaces, Instant written) {
@@ -108,7 +99,9 @@ final class HandedOverShop {
                 clock.instant(),
                 "Ines",
                 written);
-        return replaces == null ? measures.add(measure) : measures.correct(measure).orElseThrow();
+        return replaces == null
+                ? measures.add(measure)
+                : measures.correct(measure).orElseThrow();
     }
 
     void find(String kind, String observation) {

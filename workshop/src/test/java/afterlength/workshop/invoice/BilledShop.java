@@ -109,8 +109,7 @@ final class BilledShop {
 
     void agree(@Nullable Money ceiling, Treatment... accepted) {
         Set<Long> ids = java.util.Arrays.stream(accepted).map(Treatment::id).collect(Collectors.toSet());
-        agreements.agree(
-                new Consent(visit.id(), ids, TODAY, "Ilse Tamm", Means.IN_PERSON, ceiling, null, "", "Ines"));
+        agreements.agree(new Consent(visit.id(), ids, TODAY, "Ilse Tamm", Means.IN_PERSON, ceiling, null, "", "Ines"));
     }
 
     /** Writes minutes for the first step of a treatment. */

@@ -35,14 +35,22 @@ class InvoicePageTest {
     private String[] form(String... changes) {
         String seam = "t" + shop.seam.id();
         Map<String, String> form = new TreeMap<>(Map.of(
-                "line", seam,
-                "title_" + seam, "Seam closed",
-                "net_" + seam, "50,00",
-                "tax_" + seam, "19",
-                "buyer", "Ilse Tamm",
-                "supplied_on", "2026-11-04",
-                "hand", "Ines",
-                "do", "issue"));
+                "line",
+                seam,
+                "title_" + seam,
+                "Seam closed",
+                "net_" + seam,
+                "50,00",
+                "tax_" + seam,
+                "19",
+                "buyer",
+                "Ilse Tamm",
+                "supplied_on",
+                "2026-11-04",
+                "hand",
+                "Ines",
+                "do",
+                "issue"));
         for (int n = 0; n < changes.length; n += 2) {
             form.put(changes[n], changes[n + 1]);
         }
@@ -96,16 +104,22 @@ class InvoicePageTest {
         shop.agree(new Money(20_000), shop.seam);
         post("net_t" + shop.seam.id(), "100");
         OpenedDesk.Answer second = post("net_t" + shop.seam.id(), "100");
-        assertThat(second.words("#problem-line")).startsWith("With tax and what was billed before this comes to 238.00;");
+        assertThat(second.words("#problem-line"))
+                .startsWith("With tax and what was billed before this comes to 238.00;");
     }
 
     @Test
     void aboveTheAgreedRangeTheOwnersWordHasToBeWritten() {
         shop.agree(null, shop.seam);
-        long high = shop.agreements.findNow(shop.visit.id()).orElseThrow().highMinor().minor();
+        long high = shop.agreements
+                .findNow(shop.visit.id())
+                .orElseThrow()
+                .highMinor()
+                .minor();
         String beyond = Long.toString(high / 100 + 1);
         OpenedDesk.Answer refused = post("net_t" + shop.seam.id(), beyond);
-        assertThat(refused.words("#problem-remark")).contains("above the agreed range up to", "when and how the owner agreed");
+        assertThat(refused.words("#problem-remark"))
+                .contains("above the agreed range up to", "when and how the owner agreed");
         assertThat(post("net_t" + shop.seam.id(), beyond, "remark", "Agreed by telephone on 3 November.")
                         .words("h1"))
                 .isEqualTo("Invoice 2026-0001");
@@ -115,10 +129,18 @@ class InvoicePageTest {
     void allProblemsStandBesideTheirFields() {
         shop.agree(null, shop.seam);
         OpenedDesk.Answer page = post(
-                "net_t" + shop.seam.id(), "much", "tax_t" + shop.seam.id(), "5.55", "supplied_on", "2027-01-01", "hand", "");
+                "net_t" + shop.seam.id(),
+                "much",
+                "tax_t" + shop.seam.id(),
+                "5.55",
+                "supplied_on",
+                "2027-01-01",
+                "hand",
+                "");
         assertThat(page.status()).isEqualTo(422);
         assertThat(page.words("#problem-net_t" + shop.seam.id()))
-                .isEqualTo("The amount is “much”; allowed is an amount with at most two decimals, such as 1200 or 1200,50.");
+                .isEqualTo(
+                        "The amount is “much”; allowed is an amount with at most two decimals, such as 1200 or 1200,50.");
         assertThat(page.words("#problem-tax_t" + shop.seam.id()))
                 .isEqualTo("The tax is 5.55 %; at most one decimal is kept, such as 5.5.");
         assertThat(page.words("#problem-supplied_on"))
@@ -130,7 +152,8 @@ class InvoicePageTest {
     void aBillIsTakenBackOnItsPage() {
         shop.agree(null, shop.seam);
         post();
-        assertThat(desk.post("/invoices/1/credit", "reason", "", "hand", "Ines").status()).isEqualTo(422);
+        assertThat(desk.post("/invoices/1/credit", "reason", "", "hand", "Ines").status())
+                .isEqualTo(422);
         OpenedDesk.Answer note =
                 desk.postAndFollow("/invoices/1/credit", "reason", "The name was wrong.", "hand", "Ines");
         assertThat(note.words("h1")).isEqualTo("Credit note 2026-0002");

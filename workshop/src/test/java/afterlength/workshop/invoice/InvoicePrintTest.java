@@ -33,12 +33,19 @@ class InvoicePrintTest {
     @Test
     void thePaperNamesWhoWhatWhenAndEveryRate() throws IOException {
         Invoice bill = shop.invoices.issue(shop.draft(
-                Rounding.PER_TOTAL, line("Seam closed", 10_050, 190), line("Music, a printed part", 4_000, 70), line("Loan", 500, 0)));
+                Rounding.PER_TOTAL,
+                line("Seam closed", 10_050, 190),
+                line("Music, a printed part", 4_000, 70),
+                line("Loan", 500, 0)));
         assertThat(words(bill))
                 .contains("Invoice 2026-0001", "4 November 2026", "Cello, unlabelled, visit 2026-001")
                 .contains("Workshop on the Mill Race 12 Mill Race Tax number TN 4711", "Ilse Tamm 7 Weir Street")
                 .contains("Seam closed – 19 % 100.50", "Music, a printed part – 7 % 40.00")
-                .contains("Sum before tax 145.50", "No tax on 5.00 0.00", "7 % tax on 40.00 2.80", "19 % tax on 100.50 19.10")
+                .contains(
+                        "Sum before tax 145.50",
+                        "No tax on 5.00 0.00",
+                        "7 % tax on 40.00 2.80",
+                        "19 % tax on 100.50 19.10")
                 .contains("Total, EUR 167.40", "To pay: EUR 167.40.", "Within 14 days.")
                 .contains("Tax is reckoned once for each rate, on the sum of its lines, rounded half up to 0.01.")
                 .contains("page 1 of 1");

@@ -68,8 +68,10 @@ class InvoicePropertyTest {
             long net = lines.stream().mapToLong(line -> line.netMinor().minor()).sum();
             assertThat(sum.net().minor()).as("seed " + SEED).isEqualTo(net);
             assertThat(sum.total().minor()).isEqualTo(net + sum.tax().minor());
-            assertThat(sum.parts().stream().flatMapToLong(part -> LongStream.of(part.net().minor())))
-                    .satisfies(parts -> assertThat(parts.stream().mapToLong(it -> it).sum()).isEqualTo(net));
+            assertThat(sum.parts().stream()
+                            .flatMapToLong(part -> LongStream.of(part.net().minor())))
+                    .satisfies(parts ->
+                            assertThat(parts.stream().mapToLong(it -> it).sum()).isEqualTo(net));
         }
     }
 
@@ -88,8 +90,8 @@ class InvoicePropertyTest {
     void aCreditNoteIsTheBillWithTheSignTurned(Rounding rounding) {
         for (List<InvoiceLine> lines : bills()) {
             InvoiceSum bill = InvoiceSum.of(lines, rounding);
-            InvoiceSum credit = InvoiceSum.of(
-                    lines.stream().map(line -> line.credited(2)).toList(), rounding);
+            InvoiceSum credit =
+                    InvoiceSum.of(lines.stream().map(line -> line.credited(2)).toList(), rounding);
             assertThat(credit.net()).isEqualTo(bill.net().negated());
             assertThat(credit.tax()).isEqualTo(bill.tax().negated());
             assertThat(credit.total().plus(bill.total())).isEqualTo(Money.NOTHING);

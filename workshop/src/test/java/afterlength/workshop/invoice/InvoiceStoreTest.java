@@ -30,7 +30,8 @@ class InvoiceStoreTest {
     }
 
     private Invoice issue() {
-        return shop.invoices.issue(shop.draft(Rounding.PER_TOTAL, line("Seam", 10_050, 190), line("Strings", 4_000, 70)));
+        return shop.invoices.issue(
+                shop.draft(Rounding.PER_TOTAL, line("Seam", 10_050, 190), line("Strings", 4_000, 70)));
     }
 
     @Test
@@ -54,8 +55,8 @@ class InvoiceStoreTest {
         Invoice first = issue();
         shop.invoices.credit(first.id(), "wrong name", "Ines");
         issue();
-        InvoiceStore nextYear = new InvoiceStore(
-                shop.ledger, Clock.fixed(Instant.parse("2027-01-02T09:00:00Z"), ZoneOffset.UTC));
+        InvoiceStore nextYear =
+                new InvoiceStore(shop.ledger, Clock.fixed(Instant.parse("2027-01-02T09:00:00Z"), ZoneOffset.UTC));
         nextYear.issue(shop.draft(Rounding.PER_LINE, line("Peg", 900, 190)));
         assertThat(shop.invoices.list())
                 .extracting(Invoice::title)

@@ -52,7 +52,8 @@ class MoneyWithoutFloatingPointTest {
     }
 
     private static Path home(Class<?> of) {
-        URI place = URI.create(of.getProtectionDomain().getCodeSource().getLocation().toString());
+        URI place = URI.create(
+                of.getProtectionDomain().getCodeSource().getLocation().toString());
         Path root = Path.of(place);
         return root.resolve(of.getPackageName().replace('.', '/'));
     }
@@ -60,8 +61,7 @@ class MoneyWithoutFloatingPointTest {
     private static String takenApart(Path file) {
         StringWriter out = new StringWriter();
         ToolProvider javap = ToolProvider.findFirst("javap").orElseThrow();
-        int code = javap.run(
-                new PrintWriter(out), new PrintWriter(out), "-p", "-c", "-s", file.toString());
+        int code = javap.run(new PrintWriter(out), new PrintWriter(out), "-p", "-c", "-s", file.toString());
         assertThat(code).as(out.toString()).isZero();
         return out.toString();
     }
@@ -80,8 +80,7 @@ class MoneyWithoutFloatingPointTest {
     /** The check sees what it looks for. */
     @Test
     void theCheckFindsFloatingPoint() throws Exception {
-        Path sinner = home(MoneyWithoutFloatingPointTest.class)
-                .resolve("MoneyWithoutFloatingPointTest$Sinner.class");
+        Path sinner = home(MoneyWithoutFloatingPointTest.class).resolve("MoneyWithoutFloatingPointTest$Sinner.class");
         assertThat(FLOATING.matcher(takenApart(sinner)).results().map(hit -> hit.group()))
                 .contains("dmul", "l2d", "d2l");
     }

@@ -65,8 +65,9 @@ class OfferedLinesTest {
     void aBilledLineIsNotOfferedTwiceUntilItsBillIsTakenBack() {
         shop.agree(null, shop.seam);
         shop.work(shop.seam, 50);
-        Invoice bill = shop.invoices.issue(
-                shop.cases.findOffered(shop.visit.id(), BilledShop.TODAY, "Ines").orElseThrow());
+        Invoice bill = shop.invoices.issue(shop.cases
+                .findOffered(shop.visit.id(), BilledShop.TODAY, "Ines")
+                .orElseThrow());
         assertThat(offered(0).proposed()).isFalse();
         assertThat(offered(0).billedIn()).isEqualTo(bill);
         shop.invoices.credit(bill.id(), "wrong", "Ines");

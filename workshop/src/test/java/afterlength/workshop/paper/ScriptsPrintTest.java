@@ -25,7 +25,12 @@ class ScriptsPrintTest {
     private static byte[] pdf(String name) {
         String body = "<p>For " + name + ".</p>";
         return PaperPdf.of(new PaperDocument(
-                "Receipt", "en", PaperSize.A4, RunningWords.english("Violin of " + name, "4 November 2026"), body, Map.of()));
+                "Receipt",
+                "en",
+                PaperSize.A4,
+                RunningWords.english("Violin of " + name, "4 November 2026"),
+                body,
+                Map.of()));
     }
 
     @ParameterizedTest
@@ -39,7 +44,8 @@ class ScriptsPrintTest {
 
     @Test
     void aHebrewNameIsDrawnFromTheRight() throws IOException {
-        assertThat(RightToLeft.asSeen(HEBREW)).isEqualTo(new StringBuilder(HEBREW).reverse().toString());
+        assertThat(RightToLeft.asSeen(HEBREW))
+                .isEqualTo(new StringBuilder(HEBREW).reverse().toString());
         Files.write(Path.of("target", "scripts-hebrew.pdf"), pdf(HEBREW));
         try (PdfRuler paper = paper(HEBREW)) {
             assertThat(paper.text()).contains(HEBREW).doesNotContain("\uFFFD");
