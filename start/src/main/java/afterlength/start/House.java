@@ -19,6 +19,9 @@ import afterlength.workshop.agreement.TreatmentPages;
 import afterlength.workshop.agreement.TreatmentStore;
 import afterlength.workshop.climate.ClimatePages;
 import afterlength.workshop.climate.ClimateStore;
+import afterlength.workshop.closing.LastChanceChapter;
+import afterlength.workshop.closing.LastChancePages;
+import afterlength.workshop.closing.TickStore;
 import afterlength.workshop.desk.Desk;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.Room;
@@ -113,6 +116,7 @@ final class House {
     final AccessStore accessStudies;
     final ClampStore clamps;
     final DecisionStore decisions;
+    final TickStore ticks;
     final CleatSheets cleatSheets;
     final Proposals proposals;
     final StepStore steps;
@@ -181,6 +185,7 @@ final class House {
         accessStudies = new AccessStore(ledger);
         clamps = new ClampStore(ledger);
         decisions = new DecisionStore(ledger);
+        ticks = new TickStore(ledger);
         cleatSheets = new CleatSheets(settings, "Afterlength " + Version.get());
         proposals = new Proposals(
                 settings, owners, instruments, visits, findingLines, treatments, agreements, ReadyBy.NOT_PLANNED);
@@ -262,6 +267,7 @@ final class House {
         List<Chapter> chapters = List.of(
                 new ExaminationChapter(photographs, findings, measures),
                 new AgreementChapter(proposals),
+                new LastChanceChapter(agreements, treatments, ticks),
                 new WorkChapter(steps, diary, clock),
                 new SetupChapter(setups),
                 new RetouchChapter(new CaseDesk(retouches, palette, coats)),
@@ -282,6 +288,7 @@ final class House {
                 new ReportPages(home, settings, conditionReports, custodyReceipts),
                 new TreatmentPages(frames, settings, visits, findingLines, treatments),
                 new AgreementPages(frames, proposals, treatments, agreements, clock),
+                new LastChancePages(frames, settings, visits, agreements, treatments, ticks, clock),
                 new AdvicePages(frames, settings, findings, findingLines, accessStudies, decisions, clock),
                 new ClampPages(frames, clamps),
                 new AccessPages(

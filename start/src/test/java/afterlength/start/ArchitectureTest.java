@@ -77,6 +77,9 @@ class ArchitectureTest {
                         "workshop.instrument",
                         "workshop.work"));
         table.put(
+                "workshop.closing",
+                Set.of("workshop.ledger", "workshop.desk", "workshop.instrument", "workshop.agreement"));
+        table.put(
                 "workshop.advice",
                 Set.of(
                         "craft",

@@ -62,6 +62,7 @@ class HistoryStoreTest {
             "INSERT INTO mark (id, visit_id, photograph_id, tool, selector, arch, remark, hand, written_at)"
                     + " VALUES (1, 1, 1, 'POINT', '<svg/>', 'EDGE', '', 'h', '2026-11-03T10:00:00Z')",
             "INSERT INTO card_print (id, card, level_mm, upright_mm, written_at) VALUES (1, 'BODY', 100, 100, '2026-11-03T10:00:00Z')",
+            "INSERT INTO closing_tick VALUES (1, 1, 'cleats', 't', 1, '', 'h', '2026-11-03T10:00:00Z')",
             "INSERT INTO advice_decision VALUES (1, 1, 1, NULL, 'LEAVE', 't', 'r', 'h', '2026-11-03T10:00:00Z')",
             "INSERT INTO invoice (id, visit_id, year, serial, issued_on, supplied_on, seller, seller_tax_id, buyer, subject, currency,"
                     + " rounding, net_minor, tax_minor, total_minor, paid_minor, terms, no_tax_reason, remark, written_at, hand)"
@@ -107,6 +108,7 @@ class HistoryStoreTest {
                 "mark",
                 "card_print",
                 "advice_decision",
+                "closing_tick",
                 "invoice",
                 "invoice_line",
                 "handover"

@@ -68,3 +68,20 @@ CREATE TABLE advice_decision (
 CREATE INDEX advice_decision_of_finding ON advice_decision (finding_id);
 CREATE TRIGGER advice_decision_kept BEFORE UPDATE ON advice_decision BEGIN SELECT RAISE(ABORT, 'history is kept: advice_decision'); END;
 CREATE TRIGGER advice_decision_not_removed BEFORE DELETE ON advice_decision BEGIN SELECT RAISE(ABORT, 'history is kept: advice_decision'); END;
+
+-- closing -------------------------------------------------------------------------------------------------------------------
+
+-- history: what was recorded before it was covered; the latest row of a visit and a thing holds
+CREATE TABLE closing_tick (
+  id         INTEGER PRIMARY KEY,
+  visit_id   INTEGER NOT NULL REFERENCES visit,
+  thing      TEXT NOT NULL,
+  title      TEXT NOT NULL,
+  done       INTEGER NOT NULL,
+  note       TEXT NOT NULL,
+  hand       TEXT NOT NULL,
+  written_at TEXT NOT NULL
+) STRICT;
+CREATE INDEX closing_tick_of_visit ON closing_tick (visit_id);
+CREATE TRIGGER closing_tick_kept BEFORE UPDATE ON closing_tick BEGIN SELECT RAISE(ABORT, 'history is kept: closing_tick'); END;
+CREATE TRIGGER closing_tick_not_removed BEFORE DELETE ON closing_tick BEGIN SELECT RAISE(ABORT, 'history is kept: closing_tick'); END;
