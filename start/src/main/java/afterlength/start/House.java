@@ -256,7 +256,12 @@ final class House {
                 palette,
                 retouches,
                 varnishes,
-                handovers);
+                handovers,
+                invoices,
+                invoiceRules,
+                billingCases,
+                decisions,
+                ticks);
     }
 
     Desk openDesk(int port) {

@@ -26,6 +26,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -40,7 +41,8 @@ class OwnersChoiceBrowserTest {
     private House house;
     private List<Treatment> lines;
 
-    private void openShop() {
+    @BeforeEach
+    void openShop() {
         house = House.of(ShopFolder.open(folder), Clock.system(ZoneId.systemDefault()));
         house.settings.put(new Settings(
                 "Workshop (invented)",
@@ -63,7 +65,6 @@ class OwnersChoiceBrowserTest {
 
     @Test
     void theOwnerChoosesLineByLineWithAFingerAndALaterChangeIsANewEntry() {
-        openShop();
         try (Desk desk = house.openDesk(0);
                 OpenBrowser browser = new OpenBrowser()) {
             Page page = browser.tabletPage();
@@ -71,6 +72,7 @@ class OwnersChoiceBrowserTest {
             assertThat(overflow_px(page)).as("nothing is cut off at the side").isZero();
             everyWayStandsSideBySide(page);
             page.locator("a[href='/visits/1/agree?scope=FULL']").tap();
+            page.waitForURL("**/agree?scope=FULL");
             assertThat(overflow_px(page)).isZero();
             String whole = page.locator("#sum").innerText();
             line(page, 2).tap();

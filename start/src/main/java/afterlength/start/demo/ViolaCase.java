@@ -275,5 +275,6 @@ final class ViolaCase {
                         home.plusYears(1),
                         now,
                         HAND));
+        ViolaPapers.finish(stores, visit, home, HAND);
     }
 }
