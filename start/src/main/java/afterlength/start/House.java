@@ -2,6 +2,8 @@ package afterlength.start;
 
 import afterlength.start.demo.DemoClock;
 import afterlength.start.demo.DemoStores;
+import afterlength.workshop.advice.AdvicePages;
+import afterlength.workshop.advice.DecisionStore;
 import afterlength.workshop.agreement.AccessPages;
 import afterlength.workshop.agreement.AccessStore;
 import afterlength.workshop.agreement.AgreementChapter;
@@ -12,6 +14,7 @@ import afterlength.workshop.agreement.ClampStore;
 import afterlength.workshop.agreement.CleatSheets;
 import afterlength.workshop.agreement.FindingLines;
 import afterlength.workshop.agreement.Proposals;
+import afterlength.workshop.agreement.ReadyBy;
 import afterlength.workshop.agreement.TreatmentPages;
 import afterlength.workshop.agreement.TreatmentStore;
 import afterlength.workshop.archive.ArchiveMaker;
@@ -22,6 +25,9 @@ import afterlength.workshop.agreement.WayRoom;
 import afterlength.workshop.agreement.WaySearches;
 import afterlength.workshop.climate.ClimatePages;
 import afterlength.workshop.climate.ClimateStore;
+import afterlength.workshop.closing.LastChanceChapter;
+import afterlength.workshop.closing.LastChancePages;
+import afterlength.workshop.closing.TickStore;
 import afterlength.workshop.desk.Desk;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.InstalledPages;
@@ -32,6 +38,7 @@ import afterlength.workshop.examination.CardPages;
 import afterlength.workshop.examination.CardPrintStore;
 import afterlength.workshop.examination.CardSearches;
 import afterlength.workshop.examination.ConditionReports;
+import afterlength.workshop.examination.CustodyReceipts;
 import afterlength.workshop.examination.ExaminationChapter;
 import afterlength.workshop.examination.FindingPages;
 import afterlength.workshop.examination.FindingStore;
@@ -60,6 +67,8 @@ import afterlength.workshop.glue.GlueStore;
 import afterlength.workshop.glue.PotTimers;
 import afterlength.workshop.handover.CalendarPages;
 import afterlength.workshop.handover.CheckPages;
+import afterlength.workshop.handover.CarePages;
+import afterlength.workshop.handover.CareSheets;
 import afterlength.workshop.handover.FinalReports;
 import afterlength.workshop.handover.HandoverChapter;
 import afterlength.workshop.handover.HandoverPages;
@@ -72,6 +81,13 @@ import afterlength.workshop.instrument.InstrumentStore;
 import afterlength.workshop.instrument.OwnerStore;
 import afterlength.workshop.instrument.ReceivePages;
 import afterlength.workshop.instrument.VisitStore;
+import afterlength.workshop.invoice.BillingCases;
+import afterlength.workshop.invoice.InvoiceChapter;
+import afterlength.workshop.invoice.InvoicePages;
+import afterlength.workshop.invoice.InvoicePapers;
+import afterlength.workshop.invoice.InvoiceRulesStore;
+import afterlength.workshop.invoice.InvoiceStore;
+import afterlength.workshop.invoice.OfferedLines;
 import afterlength.workshop.ledger.Ledger;
 import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
@@ -122,6 +138,8 @@ final class House {
     final AgreementStore agreements;
     final AccessStore accessStudies;
     final ClampStore clamps;
+    final DecisionStore decisions;
+    final TickStore ticks;
     final CleatSheets cleatSheets;
     final Proposals proposals;
     final StepStore steps;
@@ -140,6 +158,7 @@ final class House {
     final Photographs loggerFiles;
     final GlueStore glue;
     final ConditionReports conditionReports;
+    final CustodyReceipts custodyReceipts;
     final SetupStore setups;
     final BridgeSheets bridgeSheets;
     final PaletteStore palette;
@@ -149,6 +168,11 @@ final class House {
     final VarnishStore varnishes;
     final HandoverStore handovers;
     final FinalReports finalReports;
+    final CareSheets careSheets;
+    final InvoiceStore invoices;
+    final InvoiceRulesStore invoiceRules;
+    final BillingCases billingCases;
+    final InvoicePapers invoicePapers;
     final MarkStore marks;
     final CardPrintStore cardPrints;
     final TabletStore tablets;
@@ -186,13 +210,17 @@ final class House {
                         climate.findNear(moment).map(logged -> new Air(logged.temperature_C(), logged.humidity_pct())));
         conditionReports = new ConditionReports(
                 owners, instruments, photographs, findings, sittings, measures, marks, smallPictures, clock);
+        custodyReceipts = new CustodyReceipts(owners, instruments, photographs, smallPictures);
         findingLines = new FindingLines(findings);
         treatments = new TreatmentStore(ledger);
         agreements = new AgreementStore(ledger, settings, clock, List.of(new AgreedSteps()));
         accessStudies = new AccessStore(ledger);
         clamps = new ClampStore(ledger);
+        decisions = new DecisionStore(ledger);
+        ticks = new TickStore(ledger);
         cleatSheets = new CleatSheets(settings, "Afterlength " + Version.get());
-        proposals = new Proposals(settings, owners, instruments, visits, findingLines, treatments, agreements);
+        proposals = new Proposals(
+                settings, owners, instruments, visits, findingLines, treatments, agreements, ReadyBy.NOT_PLANNED);
         steps = new StepStore(ledger);
         diary = new DiaryStore(ledger);
         materials = new MaterialStore(ledger);
@@ -204,6 +232,18 @@ final class House {
         mendedLines = new MendedLineStore(ledger);
         varnishes = new VarnishStore(ledger);
         handovers = new HandoverStore(ledger);
+        invoices = new InvoiceStore(ledger, clock);
+        invoiceRules = new InvoiceRulesStore(ledger);
+        billingCases = new BillingCases(
+                settings,
+                owners,
+                instruments,
+                visits,
+                agreements,
+                new OfferedLines(agreements, treatments, steps, diary),
+                invoices,
+                invoiceRules);
+        invoicePapers = new InvoicePapers(invoices, settings);
         finalReports = new FinalReports(
                 settings,
                 owners,
@@ -217,7 +257,9 @@ final class House {
                 setups,
                 mendedLines,
                 handovers,
+                new HouseGluings(glue),
                 clock);
+        careSheets = new CareSheets(settings, owners, instruments, measures, handovers, clock);
     }
 
     /** The shop as an archive sees it. */
@@ -261,7 +303,12 @@ final class House {
                 varnishes,
                 new LineDesk(photographs, originals, new CardSearches(originals, cardPrints)),
                 mendedLines,
-                handovers);
+                handovers,
+                invoices,
+                invoiceRules,
+                billingCases,
+                decisions,
+                ticks);
     }
 
     Desk openDesk(int port) {
@@ -274,10 +321,12 @@ final class House {
         List<Chapter> chapters = List.of(
                 new ExaminationChapter(photographs, findings, measures),
                 new AgreementChapter(proposals),
+                new LastChanceChapter(agreements, treatments, ticks),
                 new WorkChapter(steps, diary, clock),
                 new SetupChapter(setups),
                 new RetouchChapter(new CaseDesk(retouches, palette, coats), mendedLines),
-                new HandoverChapter(handovers));
+                new HandoverChapter(handovers),
+                new InvoiceChapter(invoices));
         List<Room> rooms = List.of(
                 new InstalledPages(frames),
                 new InstrumentPages(frames, owners, instruments, visits, chapters),
@@ -292,9 +341,11 @@ final class House {
                 new FindingPages(home, settings, findings, photographs, sittings, marks, clock),
                 new SittingPages(home, settings, sittings, roomAir, clock),
                 new MeasurePages(home, settings, measures, roomAir, clock),
-                new ReportPages(home, settings, conditionReports),
+                new ReportPages(home, settings, conditionReports, custodyReceipts),
                 new TreatmentPages(frames, settings, visits, findingLines, treatments),
                 new AgreementPages(frames, proposals, treatments, agreements, clock),
+                new LastChancePages(frames, settings, visits, agreements, treatments, ticks, clock),
+                new AdvicePages(frames, settings, findings, findingLines, accessStudies, decisions, clock),
                 new ClampPages(frames, clamps),
                 new AccessPages(
                         frames,
@@ -341,6 +392,8 @@ final class House {
                         mendedLines,
                         clock),
                 new HandoverPages(frames, settings, owners, instruments, visits, handovers, finalReports, clock),
+                new CarePages(visits, careSheets),
+                new InvoicePages(frames, billingCases, invoices, invoiceRules, invoicePapers, clock),
                 new CalendarPages(instruments, visits, handovers, clock),
                 new CheckPages(frames, settings, instruments, visits, handovers, measures, clock),
                 new StoryPages(

@@ -23,12 +23,17 @@ final class Papers {
 
     static Papers of(House house, Visit visit) {
         Map<String, byte[]> papers = new LinkedHashMap<>();
+        papers.put("receipt.pdf", house.custodyReceipts.pdf(visit, house.settings.get()));
         papers.put("condition-report.pdf", house.conditionReports.pdf(visit, house.settings.get()));
         papers.put("proposal.pdf", house.proposals.pdf(visit.id(), LocalDate.now(house.clock)));
         papers.put("bridge-sheet.pdf", house.bridgeSheets.get(visit, SetupMoment.AFTER));
         papers.put("crown-templates.pdf", house.bridgeSheets.crown(visit, SetupMoment.AFTER));
         papers.put("setup-card.pdf", house.bridgeSheets.card(visit, SetupMoment.AFTER));
         papers.put("final-report.pdf", house.finalReports.pdf(visit));
+        papers.put("care-advice.pdf", house.careSheets.pdf(visit));
+        house.invoices.listOf(visit.id()).stream()
+                .findFirst()
+                .ifPresent(invoice -> papers.put("invoice.pdf", house.invoicePapers.pdf(invoice)));
         return new Papers(papers);
     }
 

@@ -102,6 +102,28 @@ class ArchitectureTest {
                         "workshop.privacy"));
         table.put("workshop.backup", Set.of("craft", "workshop.desk", "workshop.ledger"));
         table.put("workshop.tablet", Set.of("craft", "sight", "workshop.desk", "workshop.ledger"));
+        table.put(
+                "workshop.closing",
+                Set.of("workshop.ledger", "workshop.desk", "workshop.instrument", "workshop.agreement"));
+        table.put(
+                "workshop.advice",
+                Set.of(
+                        "craft",
+                        "workshop.ledger",
+                        "workshop.desk",
+                        "workshop.instrument",
+                        "workshop.examination",
+                        "workshop.agreement"));
+        table.put(
+                "workshop.invoice",
+                Set.of(
+                        "craft",
+                        "workshop.ledger",
+                        "workshop.paper",
+                        "workshop.desk",
+                        "workshop.instrument",
+                        "workshop.agreement",
+                        "workshop.work"));
         table.put("start.demo", Set.of("craft", "sight", "workshop"));
         table.put("start.document", Set.of("craft"));
         table.put("start.verbs", Set.of("craft", "planner", "sight", "start.document", "workshop"));

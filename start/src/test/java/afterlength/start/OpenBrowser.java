@@ -25,6 +25,16 @@ final class OpenBrowser implements AutoCloseable {
                 .newPage();
     }
 
+    /** A page on a tablet held upright, touched and not clicked. */
+    Page tabletPage() {
+        return browser.newContext(new Browser.NewContextOptions()
+                        .setViewportSize(820, 1180)
+                        .setDeviceScaleFactor(2)
+                        .setHasTouch(true)
+                        .setIsMobile(true))
+                .newPage();
+    }
+
     private static BrowserType.LaunchOptions launching() {
         Path chromium = Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
                 .map(Path::of)

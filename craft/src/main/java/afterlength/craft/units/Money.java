@@ -11,6 +11,11 @@ public record Money(long minor) {
         return new Money(Math.addExact(minor, other.minor));
     }
 
+    /** What takes this amount back, as a credit note does. */
+    public Money negated() {
+        return new Money(Math.negateExact(minor));
+    }
+
     /** Price of some minutes at a rate per hour, rounded half up to the whole minor unit. */
     public static Money forMinutes(long minutes, Money perHour) {
         long perHourTimesMinutes = Math.multiplyExact(minutes, perHour.minor);

@@ -1,10 +1,12 @@
 package afterlength.start.demo;
 
+import afterlength.workshop.advice.DecisionStore;
 import afterlength.workshop.agreement.AccessStore;
 import afterlength.workshop.agreement.AgreementStore;
 import afterlength.workshop.agreement.ClampStore;
 import afterlength.workshop.agreement.TreatmentStore;
 import afterlength.workshop.climate.ClimateStore;
+import afterlength.workshop.closing.TickStore;
 import afterlength.workshop.examination.FindingStore;
 import afterlength.workshop.examination.MarkStore;
 import afterlength.workshop.examination.MeasureStore;
@@ -12,6 +14,9 @@ import afterlength.workshop.examination.PhotographIntake;
 import afterlength.workshop.glue.GlueStore;
 import afterlength.workshop.handover.HandoverStore;
 import afterlength.workshop.instrument.VisitStore;
+import afterlength.workshop.invoice.BillingCases;
+import afterlength.workshop.invoice.InvoiceRulesStore;
+import afterlength.workshop.invoice.InvoiceStore;
 import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.retouch.LineDesk;
@@ -49,4 +54,9 @@ public record DemoStores(
         VarnishStore varnishes,
         LineDesk lineDesk,
         MendedLineStore mendedLines,
-        HandoverStore handovers) {}
+        HandoverStore handovers,
+        InvoiceStore invoices,
+        InvoiceRulesStore invoiceRules,
+        BillingCases billing,
+        DecisionStore decisions,
+        TickStore ticks) {}

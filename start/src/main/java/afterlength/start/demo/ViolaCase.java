@@ -280,5 +280,6 @@ final class ViolaCase {
                         home.plusYears(1),
                         now,
                         HAND));
+        ViolaPapers.finish(stores, visit, home, HAND);
     }
 }

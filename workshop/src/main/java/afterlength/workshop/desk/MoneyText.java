@@ -32,9 +32,15 @@ public final class MoneyText {
         return "%d.%02d".formatted(money.minor() / 100, money.minor() % 100);
     }
 
-    /** With the currency and a thin space between thousands: EUR 1 200.50. */
+    /** With the currency: EUR 1 200.50, EUR −0.50. */
     public static String words(Money money, String currency) {
-        String whole = "%,d".formatted(money.minor() / 100).replace(',', '\u202f');
-        return currency + "\u00a0" + whole + ".%02d".formatted(Math.abs(money.minor() % 100));
+        return currency + "\u00a0" + bare(money);
+    }
+
+    /** With a thin space between thousands and a true minus sign before the figures: 1 200.50, −0.50. */
+    public static String bare(Money money) {
+        String sign = money.minor() < 0 ? "−" : "";
+        long minor = Math.absExact(money.minor());
+        return sign + "%,d".formatted(minor / 100).replace(',', '\u202f') + ".%02d".formatted(minor % 100);
     }
 }

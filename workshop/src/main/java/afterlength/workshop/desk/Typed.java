@@ -58,6 +58,11 @@ public final class Typed {
         return new Typed(all);
     }
 
+    /** The same values, to be read once more, without the problems noted so far. */
+    public Typed again() {
+        return new Typed(values);
+    }
+
     public static Typed empty() {
         return new Typed(new LinkedHashMap<>());
     }

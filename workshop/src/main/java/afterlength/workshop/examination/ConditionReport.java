@@ -27,10 +27,15 @@ record ConditionReport(
         List<Sitting> sittings,
         List<Measure> measures,
         List<MeasurePair> pairs,
-        List<DrawnMark> marks) {
+        List<DrawnMark> marks,
+        Corrections corrections) {
 
     /** The findings of one part. */
     record Part(String name, List<FindingEntry> findings) {
+        List<Finding> written() {
+            return findings.stream().map(FindingEntry::finding).toList();
+        }
+
         List<Photograph> pictures() {
             return findings.stream()
                     .flatMap(entry -> entry.seenOn().stream())
@@ -48,12 +53,13 @@ record ConditionReport(
 
     List<Moment> momentsMeasured() {
         return Arrays.stream(Moment.values())
-                .filter(moment -> !measured(moment).isEmpty())
+                .filter(moment -> measures.stream().anyMatch(measure -> measure.moment() == moment))
                 .toList();
     }
 
-    List<Measure> measured(Moment moment) {
-        return measures.stream().filter(measure -> measure.moment() == moment).toList();
+    List<MeasuredTogether> measured(Moment moment) {
+        return MeasuredTogether.of(
+                measures.stream().filter(measure -> measure.moment() == moment).toList());
     }
 
     boolean hasMoisture() {

@@ -30,6 +30,7 @@ public final class ConditionReports {
     private final SittingStore sittings;
     private final MeasureStore measures;
     private final MarkStore marks;
+    private final CorrectionBook corrections;
     private final SmallPictures pictures;
     private final Clock clock;
 
@@ -52,6 +53,7 @@ public final class ConditionReports {
         this.pictures = pictures;
         this.clock = clock;
         book = new FindingBook(findings, photographs);
+        corrections = new CorrectionBook(findings, measures);
     }
 
     /** The report as it stands now, on the paper of the shop. */
@@ -81,7 +83,8 @@ public final class ConditionReports {
                 sittings.listNow(visit.id()),
                 measures.listNow(visit.id()),
                 measures.pairs(visit.id()),
-                marks.listNow(visit.id()));
+                marks.listNow(visit.id()),
+                corrections.of(visit.id()));
     }
 
     /** Parts in the order of the vocabulary, then the shop's own in the order of writing. */

@@ -85,6 +85,15 @@ public final class GlueStore {
                 .orElseThrow(() -> new NotHere("gluing", id));
     }
 
+    /** What was glued on the instrument of a visit, in the order of gluing. */
+    public List<Gluing> listOf(long visitId) {
+        return ledger.read(
+                handle -> handle.createQuery("SELECT * FROM gluing_now WHERE visit_id = :visit ORDER BY at, id")
+                        .bind("visit", visitId)
+                        .mapTo(Gluing.class)
+                        .list());
+    }
+
     public Pot get(long batchId) {
         return ledger.read(handle -> pot(handle, batchId));
     }

@@ -3,6 +3,7 @@ package afterlength.workshop.handover;
 import afterlength.craft.setup.BridgeShape;
 import afterlength.workshop.agreement.Agreement;
 import afterlength.workshop.agreement.AgreementLine;
+import afterlength.workshop.examination.Corrections;
 import afterlength.workshop.examination.Finding;
 import afterlength.workshop.examination.Measure;
 import afterlength.workshop.examination.MeasurePair;
@@ -38,8 +39,10 @@ record FinalReport(
         List<AgreementLine> lines,
         List<WorkDay> days,
         List<UsedMaterial> materials,
+        List<GluedJoint> joints,
         List<MeasurePair> pairs,
         List<Measure> measuredOnce,
+        Corrections corrections,
         @Nullable BridgeShape bridge,
         List<MendedLine> mendedLines,
         List<Photograph> before,
@@ -57,6 +60,13 @@ record FinalReport(
 
     List<Photograph> pictures() {
         return Stream.of(before, during, after).flatMap(List::stream).toList();
+    }
+
+    /** Both measures of every pair, in the order of the table. */
+    List<Measure> paired() {
+        return pairs.stream()
+                .flatMap(pair -> Stream.of(pair.before(), pair.after()))
+                .toList();
     }
 
     long minutes() {

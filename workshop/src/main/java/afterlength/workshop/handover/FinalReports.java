@@ -7,6 +7,7 @@ import afterlength.workshop.agreement.AgreementLine;
 import afterlength.workshop.agreement.AgreementStore;
 import afterlength.workshop.desk.Days;
 import afterlength.workshop.desk.Templates;
+import afterlength.workshop.examination.CorrectionBook;
 import afterlength.workshop.examination.FindingStore;
 import afterlength.workshop.examination.Measure;
 import afterlength.workshop.examination.MeasurePair;
@@ -49,11 +50,13 @@ public final class FinalReports {
     private final SmallPictures pictures;
     private final FindingStore findings;
     private final MeasureStore measures;
+    private final CorrectionBook corrections;
     private final AgreementStore agreements;
     private final DiaryStore diary;
     private final SetupStore setups;
     private final MendedLineStore mendedLines;
     private final HandoverStore handovers;
+    private final GluedJoints joints;
     private final Clock clock;
 
     public FinalReports(
@@ -69,6 +72,7 @@ public final class FinalReports {
             SetupStore setups,
             MendedLineStore mendedLines,
             HandoverStore handovers,
+            GluedJoints joints,
             Clock clock) {
         this.settings = settings;
         this.owners = owners;
@@ -77,11 +81,13 @@ public final class FinalReports {
         this.pictures = pictures;
         this.findings = findings;
         this.measures = measures;
+        this.corrections = new CorrectionBook(findings, measures);
         this.agreements = agreements;
         this.diary = diary;
         this.setups = setups;
         this.mendedLines = mendedLines;
         this.handovers = handovers;
+        this.joints = joints;
         this.clock = clock;
     }
 
@@ -117,8 +123,10 @@ public final class FinalReports {
                 lines,
                 days(entries),
                 materials(entries),
+                joints.of(visit.id()),
                 pairs,
                 measuredOnce(visit, pairs),
+                corrections.of(visit.id()),
                 bridge(visit),
                 mendedLines.listNow(visit.id()),
                 photographs.list(visit.id(), Moment.BEFORE),

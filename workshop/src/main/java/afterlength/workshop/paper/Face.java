@@ -8,7 +8,9 @@ public enum Face {
     SERIF_ITALIC("IBM Plex Serif", 400, true, "IBMPlexSerif-Italic.ttf"),
     SERIF_STRONG("IBM Plex Serif", 600, false, "IBMPlexSerif-SemiBold.ttf"),
     /** Stands in for signs the others lack: sharps, flats, arrows. */
-    SYMBOLS("DejaVu Sans", 400, false, "DejaVuSans.ttf");
+    SYMBOLS("DejaVu Sans", 400, false, "DejaVuSans.ttf"),
+    /** Names in Chinese or Japanese; only opened for a paper that holds such signs. */
+    FAR_EASTERN("Droid Sans Fallback", 400, false, "DroidSansFallbackFull.ttf");
 
     private final String family;
     private final int weight;

@@ -2,22 +2,15 @@ package afterlength.workshop.paper;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TrueTypeFont;
 
-/** The signs of one face with their widths, as a table read once from the font file. */
+/** The signs of one face with their widths, as a table read from the font file when first asked for. */
 final class Glyphs {
-    private static final Map<Face, Glyphs> ALL = new EnumMap<>(Face.class);
-
-    static {
-        for (Face face : Face.values()) {
-            ALL.put(face, read(face));
-        }
-    }
+    private static final Map<Face, Glyphs> READ = new ConcurrentHashMap<>();
 
     private final Map<Integer, Double> advances_em;
 
@@ -26,7 +19,7 @@ final class Glyphs {
     }
 
     static Glyphs of(Face face) {
-        return Objects.requireNonNull(ALL.get(face));
+        return READ.computeIfAbsent(face, Glyphs::read);
     }
 
     boolean has(int sign) {

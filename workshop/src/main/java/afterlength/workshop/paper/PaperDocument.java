@@ -16,4 +16,9 @@ public record PaperDocument(
     public PaperDocument {
         images = Map.copyOf(images);
     }
+
+    /** Everything that will be written on it. */
+    String everyWord() {
+        return title + running.instrument() + running.date() + body;
+    }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.text.Normalizer;
+import java.util.List;
 import java.util.TreeSet;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilder;
@@ -67,6 +68,10 @@ final class PaperPage {
         html.appendChild(head());
         html.appendChild(body);
         body.insertBefore(title(), body.getFirstChild());
+        List<Integer> lost = Lettering.listLost(paper.everyWord());
+        if (!lost.isEmpty()) {
+            body.appendChild(element("p", "small faint", LostSigns.words(lost)));
+        }
     }
 
     private Element head() {

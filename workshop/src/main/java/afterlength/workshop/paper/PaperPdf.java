@@ -5,6 +5,7 @@ import com.openhtmltopdf.extend.FSCacheValue;
 import com.openhtmltopdf.extend.impl.FSDefaultCacheStore;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.TextDirection;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
@@ -42,7 +43,7 @@ public final class PaperPdf {
     public static byte[] of(PaperDocument paper) {
         PdfRendererBuilder builder = builder(paper);
         try (BatikSVGDrawer drawings = new BatikSVGDrawer()) {
-            addFonts(builder.useSVGDrawer(drawings));
+            addFonts(builder.useSVGDrawer(drawings), paper);
             try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
                 return bytes(renderer.createPDFKeepOpen());
             }
@@ -68,6 +69,9 @@ public final class PaperPdf {
                         (uri, kind) -> uri.startsWith(GivenPictures.PROTOCOL + ":"),
                         ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI)
                 .useCacheStore(CacheStore.PDF_FONT_METRICS, FONT_METRICS)
+                .useUnicodeBidiSplitter(DirectionRuns::new)
+                .useUnicodeBidiReorderer(new RightToLeft())
+                .defaultTextDirection(TextDirection.LTR)
                 .useReplacementText(Character.toString(Lettering.LOST))
                 .usePdfAConformance(PdfAConformance.PDFA_2_A)
                 .usePdfUaAccessibility(true)
@@ -75,14 +79,24 @@ public final class PaperPdf {
                 .withProducer("Afterlength");
     }
 
-    private static void addFonts(PdfRendererBuilder builder) {
+    private static void addFonts(PdfRendererBuilder builder, PaperDocument paper) {
         for (Face face : Face.values()) {
+            if (face == Face.FAR_EASTERN) {
+                continue;
+            }
             addFont(builder, face, face.weight(), EnumSet.of(FSFontUseCase.DOCUMENT));
             // Within SVG the library finds 400 and 700 but nothing between, see SvgPen.
             int svgWeight = face.weight() > 400 ? 700 : 400;
             addFont(builder, face, svgWeight, EnumSet.of(FSFontUseCase.SVG));
         }
         addFont(builder, Face.SYMBOLS, Face.SYMBOLS.weight(), EnumSet.of(FSFontUseCase.FALLBACK_PRE));
+        if (Lettering.needsFarEastern(paper.everyWord())) {
+            addFont(
+                    builder,
+                    Face.FAR_EASTERN,
+                    Face.FAR_EASTERN.weight(),
+                    EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG, FSFontUseCase.FALLBACK_PRE));
+        }
     }
 
     private static void addFont(PdfRendererBuilder builder, Face face, int weight, Set<FSFontUseCase> uses) {

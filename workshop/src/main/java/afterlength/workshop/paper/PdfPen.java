@@ -103,7 +103,7 @@ final class PdfPen {
         page.beginText();
         page.setTextMatrix(
                 Matrix.getRotateInstance(Math.toRadians(words.turn_deg()), (float) at.x_mm(), (float) at.y_mm()));
-        for (Lettering.Run run : Lettering.spell(words.face(), words.words())) {
+        for (Lettering.Run run : Lettering.spell(words.face(), RightToLeft.asSeen(words.words()))) {
             page.setFont(fonts.of(run.face()), size);
             page.showText(run.words());
         }

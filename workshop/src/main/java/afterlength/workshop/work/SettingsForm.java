@@ -1,8 +1,8 @@
 package afterlength.workshop.work;
 
 import afterlength.craft.units.Money;
+import afterlength.workshop.agreement.Tax;
 import afterlength.workshop.desk.Days;
-import afterlength.workshop.desk.Figures;
 import afterlength.workshop.desk.MoneyText;
 import afterlength.workshop.desk.Typed;
 import afterlength.workshop.ledger.Settings;
@@ -17,9 +17,6 @@ final class SettingsForm {
     private static final int LONGEST_HAND = 60;
     private static final int MOST_HANDS = 20;
 
-    /** No country's rate reaches it; a guard against slips. */
-    private static final double HIGHEST_TAX_PCT = 50;
-
     private SettingsForm() {}
 
     /** The settings as they would be; only to be kept when no problem was noted. */
@@ -33,7 +30,7 @@ final class SettingsForm {
                 hands(typed, before),
                 currency(typed),
                 perHour == null ? Money.NOTHING : perHour,
-                taxPermille(typed),
+                Tax.read(typed, "tax", "The tax").permille(),
                 "LETTER".equals(typed.raw("paper")),
                 closesAt(typed, before),
                 before.demonstration());
@@ -69,16 +66,6 @@ final class SettingsForm {
         return currency;
     }
 
-    private static int taxPermille(Typed typed) {
-        Double tax_pct = typed.decimal("tax", "The tax", "%", 0, HIGHEST_TAX_PCT);
-        double permille = tax_pct == null ? 0 : tax_pct * 10;
-        if (Math.abs(permille - Math.rint(permille)) > 1e-6) {
-            typed.note(
-                    "tax", "The tax is " + typed.raw("tax").strip() + " %; at most one decimal is kept, such as 5.5.");
-        }
-        return Math.toIntExact(Math.round(permille));
-    }
-
     private static LocalTime closesAt(Typed typed, Settings before) {
         String text = typed.raw("closes_at").strip();
         try {
@@ -98,7 +85,7 @@ final class SettingsForm {
         typed.put("hands", String.join("\n", settings.hands()));
         typed.put("currency", settings.currency());
         typed.put("per_hour", settings.perHour().equals(Money.NOTHING) ? "" : MoneyText.typed(settings.perHour()));
-        typed.put("tax", Figures.plain(settings.taxPermille() / 10.0));
+        typed.put("tax", new Tax(settings.taxPermille()).typed());
         typed.put("paper", settings.letterPaper() ? "LETTER" : "A4");
         typed.put("closes_at", Days.clock(settings.closesAt()));
         return typed;

@@ -43,6 +43,7 @@ class WorkbenchPageTest {
                         "Chipped varnish, back, 12.0 ± 2.0 mm");
         assertThat(page.lines(".findings .about").get(0))
                 .isEqualTo("Nothing is proposed; it stays as it is."
+                        + " What speaks for what for open seam (top), lower bout, 84.0 ± 2.0 mm"
                         + " Propose something for open seam (top), lower bout, 84.0 ± 2.0 mm");
         assertThat(page.page().select(".scopes")).isEmpty();
     }

@@ -46,6 +46,7 @@ final class ExaminedShop {
     final CardPrintStore cardPrints;
     final CardSearches searches;
     final ConditionReports reports;
+    final CustodyReceipts receipts;
     final Visit visit;
 
     ExaminedShop(Path root) {
@@ -68,6 +69,7 @@ final class ExaminedShop {
         searches = new CardSearches(originals, cardPrints, Runnable::run);
         reports = new ConditionReports(
                 owners, instruments, photographs, findings, sittings, measures, marks, small, CLOCK);
+        receipts = new CustodyReceipts(owners, instruments, photographs, small);
         visit = visits.receive(arrival());
     }
 
@@ -101,7 +103,7 @@ final class ExaminedShop {
             new FindingPages(home, settings, findings, photographs, sittings, marks, CLOCK),
             new SittingPages(home, settings, sittings, roomAir, CLOCK),
             new MeasurePages(home, settings, measures, roomAir, CLOCK),
-            new ReportPages(home, settings, reports)
+            new ReportPages(home, settings, reports, receipts)
         };
     }
 

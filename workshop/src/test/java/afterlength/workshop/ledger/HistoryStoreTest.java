@@ -13,7 +13,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What was seen, measured, agreed and done is never overwritten, whoever asks: the database itself refuses. */
 class HistoryStoreTest {
-    /** One row in each table, as plain as the table allows. */
     @TempDir
     Path folder;
 
@@ -49,6 +48,10 @@ class HistoryStoreTest {
                 "varnish_area",
                 "mark",
                 "card_print",
+                "advice_decision",
+                "closing_tick",
+                "invoice",
+                "invoice_line",
                 "handover"
             })
     void aRowOfHistoryCanNeitherBeChangedNorRemoved(String table) {

@@ -68,6 +68,13 @@ final class OldShops {
             "INSERT INTO mark (id, visit_id, photograph_id, tool, selector, arch, remark, hand, written_at)"
                     + " VALUES (1, 1, 1, 'POINT', '<svg/>', 'EDGE', '', 'h', '2026-11-03T10:00:00Z')",
             "INSERT INTO card_print (id, card, level_mm, upright_mm, written_at) VALUES (1, 'BODY', 100, 100, '2026-11-03T10:00:00Z')",
+            "INSERT INTO closing_tick VALUES (1, 1, 'cleats', 't', 1, '', 'h', '2026-11-03T10:00:00Z')",
+            "INSERT INTO advice_decision VALUES (1, 1, 1, NULL, 'LEAVE', 't', 'r', 'h', '2026-11-03T10:00:00Z')",
+            "INSERT INTO invoice (id, visit_id, year, serial, issued_on, supplied_on, seller, seller_tax_id, buyer, subject, currency,"
+                    + " rounding, net_minor, tax_minor, total_minor, paid_minor, terms, no_tax_reason, remark, written_at, hand)"
+                    + " VALUES (1, 1, 2026, 1, '2026-11-03', '2026-11-03', '', '', '', '', 'EUR', 'PER_LINE', 1, 0, 1, 0, '', '', '',"
+                    + " '2026-11-03T10:00:00Z', 'h')",
+            "INSERT INTO invoice_line VALUES (1, 1, NULL, 't', NULL, 1, 0)",
             "INSERT INTO handover (id, visit_id, handed_over_on, received_by, left_as_it_was, care, returned_parts, written_at, hand)"
                     + " VALUES (1, 1, '2026-11-03', 'n', '', '', '', '2026-11-03T10:00:00Z', 'h')");
 

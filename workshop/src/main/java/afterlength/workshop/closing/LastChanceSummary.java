@@ -1,0 +1,3 @@
+package afterlength.workshop.closing;
+
+record LastChanceSummary(long visitId, LastChance list) {}
