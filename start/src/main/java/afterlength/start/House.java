@@ -62,6 +62,9 @@ import afterlength.workshop.ledger.Ledger;
 import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
+import afterlength.workshop.plan.BenchPlans;
+import afterlength.workshop.plan.PlanAhead;
+import afterlength.workshop.plan.PlanRoom;
 import afterlength.workshop.retouch.CaseDesk;
 import afterlength.workshop.retouch.CoatStore;
 import afterlength.workshop.retouch.PalettePages;
@@ -104,6 +107,7 @@ final class House {
     final StepStore steps;
     final DiaryStore diary;
     final MaterialStore materials;
+    final BenchPlans plans;
     final Photographs originals;
     final SmallPictures smallPictures;
     final PhotographStore photographs;
@@ -164,6 +168,7 @@ final class House {
         steps = new StepStore(ledger);
         diary = new DiaryStore(ledger);
         materials = new MaterialStore(ledger);
+        plans = new BenchPlans(ledger, settings, clock);
         setups = new SetupStore(ledger);
         bridgeSheets = new BridgeSheets(instruments, setups, measures, settings, "Afterlength " + Version.get());
         palette = new PaletteStore(ledger);
@@ -207,6 +212,7 @@ final class House {
                 steps,
                 diary,
                 materials,
+                plans,
                 climate,
                 loggerFiles,
                 glue,
@@ -256,7 +262,16 @@ final class House {
                         clamps,
                         cleatSheets,
                         clock),
-                new WorkRoom(frames, ledger, settings, instruments, visits, List.of(new PotTimers(glue)), clock),
+                new WorkRoom(
+                        frames,
+                        ledger,
+                        settings,
+                        instruments,
+                        visits,
+                        List.of(new PotTimers(glue)),
+                        new PlanAhead(plans),
+                        clock),
+                new PlanRoom(frames, ledger, settings, plans),
                 new ClimatePages(frames, settings, climate, loggerFiles, clock),
                 new GluePages(frames, settings, visits, instruments, climate, glue, clock),
                 new SourcesPages(frames),

@@ -27,6 +27,9 @@ public final class DemoShop {
             LocalTime.of(17, 30),
             true);
 
+    /** Counted in plans laid out, so that every demonstration of one day begins with the same plan. */
+    private static final long LAYINGS = 4000;
+
     private DemoShop() {}
 
     /**
@@ -43,6 +46,7 @@ public final class DemoShop {
         stores.clock().set(today);
         DemoAir.keep(stores, today, INVENTED.usualHand());
         DemoPot.warm(stores, today, INVENTED.usualHand());
+        stores.plans().planAndTake("the demonstration begins", INVENTED.usualHand(), LAYINGS);
         return viola;
     }
 

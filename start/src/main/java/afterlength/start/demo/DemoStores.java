@@ -14,6 +14,7 @@ import afterlength.workshop.handover.HandoverStore;
 import afterlength.workshop.instrument.VisitStore;
 import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
+import afterlength.workshop.plan.BenchPlans;
 import afterlength.workshop.retouch.PaletteStore;
 import afterlength.workshop.retouch.RetouchStore;
 import afterlength.workshop.retouch.VarnishStore;
@@ -38,6 +39,7 @@ public record DemoStores(
         StepStore steps,
         DiaryStore diary,
         MaterialStore materials,
+        BenchPlans plans,
         ClimateStore climate,
         Photographs loggerFiles,
         GlueStore glue,

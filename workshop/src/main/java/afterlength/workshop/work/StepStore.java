@@ -26,7 +26,7 @@ public final class StepStore {
     }
 
     /** The steps of all visits that have not been handed over. */
-    List<Step> listInHouse() {
+    public List<Step> listInHouse() {
         return ledger.read(handle -> handle.createQuery("""
                         SELECT * FROM step s WHERE NOT EXISTS (SELECT 1 FROM handover h WHERE h.visit_id = s.visit_id)
                         ORDER BY visit_id, position, id
