@@ -11,8 +11,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 
 /**
  * Cuts the open steps of one visit into pieces and puts them in the order the work page has: hands come one step after another; a step
@@ -50,16 +52,34 @@ final class Cutting {
             return (1 << hours.size()) - 1;
         }
 
-        int most_min() {
-            return longest(hours.stream().flatMap(List::stream).toList());
+        /** The longest piece of work somebody can do without a break; with hot glue, while the pot is hot. */
+        int most_min(boolean hot, int person) {
+            return IntStream.range(0, hours.size())
+                    .filter(who -> person < 0 || who == person)
+                    .map(who -> longest(who, hot))
+                    .max()
+                    .orElse(0);
         }
 
-        int mostHot_min() {
-            return longest(glue) - work.rules().warmUp_min();
+        /** Those who can do such a piece without a break; one who begins a step has to be able to end it. */
+        int able(int length_min, boolean hot) {
+            return IntStream.range(0, hours.size())
+                    .filter(who -> longest(who, hot) >= length_min)
+                    .map(who -> 1 << who)
+                    .sum();
         }
 
-        private static int longest(List<Span> spans) {
-            return spans.stream().mapToInt(span -> span.to() - span.from()).max().orElse(0);
+        private int longest(int person, boolean hot) {
+            List<Span> own = hours.get(person);
+            return (hot ? own.stream().flatMap(span -> glue.stream().map(half -> both(span, half))) : own.stream())
+                    .mapToInt(span -> span.to() - span.from())
+                    .max()
+                    .orElse(0);
+        }
+
+        private Span both(Span span, Span half) {
+            return new Span(
+                    Math.max(span.from(), half.from() + work.rules().warmUp_min()), Math.min(span.to(), half.to()));
         }
 
         /** How long this person has been at it inside the hours. */
@@ -175,8 +195,10 @@ final class Cutting {
     /** The pieces of a step from this part on; answers the last, which is clamped, glued and, where it bars the instrument, waits. */
     private int chunks(Shop shop, Step step, int hands_min, List<Integer> before, int sameAs, int firstPart) {
         StepNeeds needs = needs(shop, step);
-        int most = Math.min(StepCut.MOST_MIN, needs.hotGlue() ? Math.min(shop.mostHot_min(), shop.most_min()) : shop.most_min());
+        int person = sameAs < 0 ? -1 : draft.begun.get(sameAs).person();
+        int most = Math.min(StepCut.MOST_MIN, shop.most_min(needs.hotGlue(), person));
         List<Integer> lengths = StepCut.of(hands_min, most);
+        int able = shop.able(Collections.max(lengths), needs.hotGlue());
         int wait = barring_min(step);
         List<Integer> after = before;
         int first = sameAs;
@@ -185,7 +207,7 @@ final class Cutting {
             boolean last = n == lengths.size() - 1;
             piece = draft.piece(job, step, firstPart + n)
                     .lasting(lengths.get(n), last ? wait : 0)
-                    .by(shop.everybody(), first)
+                    .by(able == 0 ? shop.everybody() : able, first)
                     .holdingTheInstrument(true)
                     .needing(last ? needs : NOTHING)
                     .after(after)
