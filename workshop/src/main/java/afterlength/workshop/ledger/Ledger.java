@@ -1,5 +1,8 @@
 package afterlength.workshop.ledger;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.sql.SQLException;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -49,5 +52,50 @@ public final class Ledger {
             change.accept(handle);
             return true;
         });
+    }
+
+    /** Writes the database as it is at this moment into a new file, without what it holds of free pages. */
+    public void copyTo(Path target) {
+        jdbi.useHandle(handle ->
+                handle.createUpdate("VACUUM INTO :target").bind("target", target.toString()).execute());
+    }
+
+    /** The rows as files, all from the same moment. */
+    public <T> T rows(RowsReader<T> reader) throws IOException {
+        try (Handle handle = jdbi.open()) {
+            return reader.read(new Rows(handle.getConnection()));
+        } catch (SQLException broken) {
+            throw new IOException("the database cannot be read: " + broken.getMessage(), broken);
+        }
+    }
+
+    /** What is done with the rows. */
+    @FunctionalInterface
+    public interface RowsReader<T> {
+        T read(Rows rows) throws SQLException, IOException;
+    }
+
+    /**
+     * A change that may alter history, for erasing and for nothing else: triggers are set aside within the same transaction,
+     * what is overwritten is overwritten with zeros, and afterwards the file is written anew, so that neither free pages nor the
+     * log keep the old words. Fails, with nothing lost, while another program reads the same database.
+     */
+    public <T> T erase(Function<Handle, T> change) {
+        oneWriter.lock();
+        try (Handle handle = jdbi.open()) {
+            handle.execute("PRAGMA secure_delete = ON");
+            T answer = handle.inTransaction(inside -> HistoryDoor.open(inside, change));
+            handle.execute("VACUUM");
+            Integer busy = handle.createQuery("PRAGMA wal_checkpoint(TRUNCATE)")
+                    .mapTo(Integer.class)
+                    .first();
+            if (busy != 0) {
+                throw new IllegalStateException(
+                        "the log of the database is still in use by another program; end it and erase again");
+            }
+            return answer;
+        } finally {
+            oneWriter.unlock();
+        }
     }
 }

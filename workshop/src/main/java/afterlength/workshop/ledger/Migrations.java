@@ -52,6 +52,21 @@ final class Migrations {
         }
     }
 
+    /** Makes an empty database as a program of that version would have made it. */
+    static void make(DataSource source, int version) throws SQLException {
+        Flyway.configure()
+                .dataSource(source)
+                .locations(WHERE)
+                .table(Tables.BOOK_OF_MIGRATIONS)
+                .target(Integer.toString(version))
+                .load()
+                .migrate();
+        try (Connection connection = source.getConnection();
+                Statement statement = connection.createStatement()) {
+            statement.execute("PRAGMA user_version = " + version);
+        }
+    }
+
     private static void migrate(DataSource source, ShopFolder folder, int found) throws SQLException, IOException {
         if (found > 0) {
             copy(
@@ -61,7 +76,7 @@ final class Migrations {
         Flyway.configure()
                 .dataSource(source)
                 .locations(WHERE)
-                .table("schema_history")
+                .table(Tables.BOOK_OF_MIGRATIONS)
                 .load()
                 .migrate();
         try (Connection connection = source.getConnection();
