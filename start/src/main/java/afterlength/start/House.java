@@ -12,6 +12,7 @@ import afterlength.workshop.agreement.ClampStore;
 import afterlength.workshop.agreement.CleatSheets;
 import afterlength.workshop.agreement.FindingLines;
 import afterlength.workshop.agreement.Proposals;
+import afterlength.workshop.agreement.ReadyBy;
 import afterlength.workshop.agreement.TreatmentPages;
 import afterlength.workshop.agreement.TreatmentStore;
 import afterlength.workshop.climate.ClimatePages;
@@ -164,7 +165,7 @@ final class House {
         accessStudies = new AccessStore(ledger);
         clamps = new ClampStore(ledger);
         cleatSheets = new CleatSheets(settings, "Afterlength " + Version.get());
-        proposals = new Proposals(settings, owners, instruments, visits, findingLines, treatments, agreements);
+        proposals = new Proposals(settings, owners, instruments, visits, findingLines, treatments, agreements, ReadyBy.NOT_PLANNED);
         steps = new StepStore(ledger);
         diary = new DiaryStore(ledger);
         materials = new MaterialStore(ledger);

@@ -1,6 +1,7 @@
 package afterlength.workshop.agreement;
 
 import afterlength.craft.units.Money;
+import afterlength.workshop.desk.Days;
 import afterlength.workshop.desk.Figures;
 import afterlength.workshop.desk.MoneyText;
 import afterlength.workshop.ledger.Settings;
@@ -55,6 +56,17 @@ record PriceWords(String currency, Money perHour, Tax tax) {
         return step_min == HOUR_min
                 ? Figures.range(Long.toString(low_min / HOUR_min), high_min / HOUR_min + " h")
                 : Figures.range(Figures.duration(low_min), Figures.duration(high_min));
+    }
+
+    /** Between which days a way would be ready, or that nobody planned it yet. */
+    static String ready(@Nullable ReadySpan ready) {
+        if (ready == null) {
+            return "not planned yet";
+        }
+        String latest = Days.words(ready.latest());
+        return ready.earliest().equals(ready.latest())
+                ? latest
+                : Figures.range(Days.words(ready.earliest()), latest);
     }
 
     String hoursRule() {

@@ -5,12 +5,14 @@ import afterlength.workshop.instrument.Owner;
 import afterlength.workshop.instrument.Visit;
 import afterlength.workshop.ledger.Settings;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
  * Everything that a visit's proposal shows: what was found, what could be done, what it comes to, what was agreed.
  *
+ * @param ready between which days each way would be ready, as far as that was planned
  * @param agreements the latest first
  */
 record Proposal(
@@ -22,6 +24,7 @@ record Proposal(
         List<Treatment> treatments,
         List<AnsweredFinding> answers,
         Offers offers,
+        Map<Scope, ReadySpan> ready,
         List<Agreed> agreements) {
 
     PriceWords words() {
@@ -38,6 +41,11 @@ record Proposal(
 
     List<Agreed> replaced() {
         return agreements.stream().skip(1).toList();
+    }
+
+    /** "between 3 and 12 December 2026", or that nobody planned it yet. */
+    String readyWords(ScopeOffer offer) {
+        return offer.hasWorkAhead() ? PriceWords.ready(ready.get(offer.scope())) : "";
     }
 
     /** The lines that answer a finding. */

@@ -8,7 +8,9 @@ import afterlength.workshop.instrument.VisitStore;
 import afterlength.workshop.ledger.Settings;
 import afterlength.workshop.ledger.SettingsStore;
 import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /** Gathers a visit's proposal from the stores. */
 public final class Proposals {
@@ -19,6 +21,7 @@ public final class Proposals {
     private final FindingLines findings;
     private final TreatmentStore treatments;
     private final AgreementStore agreements;
+    private final ReadyBy readyBy;
 
     public Proposals(
             SettingsStore settings,
@@ -27,7 +30,8 @@ public final class Proposals {
             VisitStore visits,
             FindingLines findings,
             TreatmentStore treatments,
-            AgreementStore agreements) {
+            AgreementStore agreements,
+            ReadyBy readyBy) {
         this.settings = settings;
         this.owners = owners;
         this.instruments = instruments;
@@ -35,6 +39,7 @@ public final class Proposals {
         this.findings = findings;
         this.treatments = treatments;
         this.agreements = agreements;
+        this.readyBy = readyBy;
     }
 
     Proposal of(long visitId) {
@@ -45,6 +50,7 @@ public final class Proposals {
         Settings now = settings.get();
         Instrument instrument = instruments.get(visit.instrumentId());
         List<Treatment> lines = treatments.listOf(visit.id());
+        Offers offers = Offers.of(lines, now);
         return new Proposal(
                 visit,
                 instrument,
@@ -53,8 +59,17 @@ public final class Proposals {
                 findings.listNow(visit.id()),
                 lines,
                 treatments.listAnswers(visit.id()),
-                Offers.of(lines, now),
+                offers,
+                ready(visit, offers),
                 agreements.listOf(visit.id()).stream().map(this::withLines).toList());
+    }
+
+    private Map<Scope, ReadySpan> ready(Visit visit, Offers offers) {
+        Map<Scope, ReadySpan> ready = new EnumMap<>(Scope.class);
+        offers.list().stream()
+                .filter(ScopeOffer::hasWorkAhead)
+                .forEach(offer -> readyBy.of(visit, offer.lines()).ifPresent(span -> ready.put(offer.scope(), span)));
+        return ready;
     }
 
     private Agreed withLines(Agreement agreement) {

@@ -24,6 +24,15 @@ record ScopeOffer(
         return scope == Scope.LEAVE || !added.isEmpty();
     }
 
+    /** Whether hands have anything to do when this way is agreed. */
+    boolean hasWorkAhead() {
+        return differs() && scope != Scope.LEAVE;
+    }
+
+    List<Treatment> lines() {
+        return contained.stream().map(ReckonedLine::treatment).toList();
+    }
+
     List<Treatment> done() {
         return added.stream().map(ReckonedLine::treatment).toList();
     }
