@@ -13,7 +13,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 
 /** Makes the planner's bench from the shop's books. What is finished is left out; what has begun stands where it truly began. */
 final class BenchBuilder {
@@ -23,27 +23,27 @@ final class BenchBuilder {
     private static final int WEEK_MIN = 7 * 24 * 60;
 
     private final ShopWork shop;
-    private final Set<Long> slow;
+    private final Map<Long, Pace> paces;
     private final BenchTime time;
     private final int now;
     private final BenchDraft draft = new BenchDraft();
     private final List<Job> jobs = new ArrayList<>();
     private final List<HouseVisit> visits = new ArrayList<>();
 
-    private BenchBuilder(ShopWork shop, Set<Long> slow) {
+    private BenchBuilder(ShopWork shop, Map<Long, Pace> paces) {
         this.shop = shop;
-        this.slow = slow;
+        this.paces = paces;
         this.time = BenchTime.weekOf(earliest(shop));
         this.now = time.next(shop.now());
     }
 
     static Bench of(ShopWork shop) {
-        return of(shop, Set.of());
+        return of(shop, Map.of());
     }
 
-    /** With the high figures for the steps of some visits. */
-    static Bench of(ShopWork shop, Set<Long> slow) {
-        return new BenchBuilder(shop, slow).build();
+    /** With other than the usual figures for some visits. */
+    static Bench of(ShopWork shop, Map<Long, Pace> paces) {
+        return new BenchBuilder(shop, paces).build();
     }
 
     private Bench build() {
@@ -51,7 +51,7 @@ final class BenchBuilder {
         for (HouseVisit visit : shop.house()) {
             List<StepNow> open = open(visit);
             if (!open.isEmpty()) {
-                work.add(new Cutting(draft, visits.size(), open, slow.contains(visit.visitId()) ? Pace.SLOW : Pace.USUAL));
+                work.add(new Cutting(draft, visits.size(), open, paces.getOrDefault(visit.visitId(), Pace.USUAL)));
                 visits.add(visit);
             }
         }

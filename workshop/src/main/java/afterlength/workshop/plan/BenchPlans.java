@@ -62,6 +62,11 @@ public final class BenchPlans {
         return plans.take(because, hand, clock.instant(), plan.bench().placed(plan.plan()), visits);
     }
 
+    /** Takes a plan; promises stay as they are. */
+    KeptPlan take(CheckedPlan plan, String because, String hand) {
+        return take(plan, because, hand, unchanged(plan));
+    }
+
     /**
      * Plans and takes the plan, without asking anybody; promises stay as they are. Empty when nothing could be planned.
      *
@@ -70,7 +75,7 @@ public final class BenchPlans {
     public Optional<KeptPlan> planAndTake(String because, String hand, long layings) {
         Bench bench = BenchBuilder.of(work());
         return better(bench, kept(), Effort.ofLayings(layings)) instanceof PlanAnswer.Planned planned
-                ? Optional.of(take(planned.plan(), because, hand, unchanged(planned.plan())))
+                ? Optional.of(take(planned.plan(), because, hand))
                 : Optional.empty();
     }
 

@@ -28,7 +28,11 @@ final class Occasions {
         }
         long absence = number(context, "absence");
         if (absence > 0) {
-            return away(absences.get(absence));
+            return away(absences.get(absence), "is away");
+        }
+        long back = number(context, "back");
+        if (back > 0) {
+            return away(absences.get(back), "is at the bench after all");
         }
         long visit = number(context, "visit");
         return visit > 0 ? urgent(visit) : Occasion.BY_HAND;
@@ -43,15 +47,11 @@ final class Occasions {
                 entry.writing().visitId());
     }
 
-    private static Occasion away(Absence absence) {
+    private static Occasion away(Absence absence, String what) {
         String days = absence.fromDay().equals(absence.toDay())
                 ? "on " + Days.words(absence.fromDay())
                 : "from " + Days.words(absence.fromDay()) + " to " + Days.words(absence.toDay());
-        return new Occasion(
-                absence.withdrawn()
-                        ? absence.away() + " is at the bench after all, " + days + "."
-                        : absence.away() + " is away " + days + ".",
-                0);
+        return new Occasion(absence.away() + " " + what + " " + days + ".", 0);
     }
 
     private Occasion urgent(long visit) {

@@ -19,6 +19,11 @@ record ShopWork(
         List<Step> steps,
         List<DiaryEntry> diary) {
 
+    /** The same with other steps. */
+    ShopWork with(List<Step> others) {
+        return new ShopWork(now, settings, rules, absences, urgency, house, others, diary);
+    }
+
     BenchCalendar calendar() {
         return new BenchCalendar(rules, absences, settings.closesAt());
     }
