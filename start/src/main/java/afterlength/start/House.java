@@ -12,7 +12,6 @@ import afterlength.workshop.agreement.ClampStore;
 import afterlength.workshop.agreement.CleatSheets;
 import afterlength.workshop.agreement.FindingLines;
 import afterlength.workshop.agreement.Proposals;
-import afterlength.workshop.agreement.ReadyBy;
 import afterlength.workshop.agreement.TreatmentPages;
 import afterlength.workshop.agreement.TreatmentStore;
 import afterlength.workshop.climate.ClimatePages;
@@ -64,7 +63,9 @@ import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
 import afterlength.workshop.plan.BenchPlans;
+import afterlength.workshop.plan.PlanAgreed;
 import afterlength.workshop.plan.PlanAhead;
+import afterlength.workshop.plan.PlanReadyBy;
 import afterlength.workshop.plan.PlanRoom;
 import afterlength.workshop.retouch.CaseDesk;
 import afterlength.workshop.retouch.CoatStore;
@@ -109,6 +110,7 @@ final class House {
     final DiaryStore diary;
     final MaterialStore materials;
     final BenchPlans plans;
+    private final PlanAgreed planAgreed;
     final Photographs originals;
     final SmallPictures smallPictures;
     final PhotographStore photographs;
@@ -161,15 +163,16 @@ final class House {
                 owners, instruments, photographs, findings, sittings, measures, smallPictures, clock);
         findingLines = new FindingLines(findings);
         treatments = new TreatmentStore(ledger);
-        agreements = new AgreementStore(ledger, settings, clock, List.of(new AgreedSteps()));
+        plans = new BenchPlans(ledger, settings, clock);
+        planAgreed = new PlanAgreed(ledger, plans);
+        agreements = new AgreementStore(ledger, settings, clock, List.of(new AgreedSteps(), planAgreed));
         accessStudies = new AccessStore(ledger);
         clamps = new ClampStore(ledger);
         cleatSheets = new CleatSheets(settings, "Afterlength " + Version.get());
-        proposals = new Proposals(settings, owners, instruments, visits, findingLines, treatments, agreements, ReadyBy.NOT_PLANNED);
+        proposals = new Proposals(settings, owners, instruments, visits, findingLines, treatments, agreements, new PlanReadyBy(plans));
         steps = new StepStore(ledger);
         diary = new DiaryStore(ledger);
         materials = new MaterialStore(ledger);
-        plans = new BenchPlans(ledger, settings, clock);
         setups = new SetupStore(ledger);
         bridgeSheets = new BridgeSheets(instruments, setups, measures, settings, "Afterlength " + Version.get());
         palette = new PaletteStore(ledger);
@@ -272,7 +275,7 @@ final class House {
                         List.of(new PotTimers(glue)),
                         new PlanAhead(plans),
                         clock),
-                new PlanRoom(frames, ledger, settings, plans),
+                new PlanRoom(frames, ledger, settings, instruments, visits, plans, planAgreed),
                 new ClimatePages(frames, settings, climate, loggerFiles, clock),
                 new GluePages(frames, settings, visits, instruments, climate, glue, clock),
                 new SourcesPages(frames),

@@ -44,18 +44,18 @@ final class WeekDrawing {
     private final double top_mm;
     private final Sketch sketch = new Sketch();
 
-    private WeekDrawing(CheckedPlan plan, LocalDate monday, ShopWork work) {
+    private WeekDrawing(CheckedPlan plan, LocalDate first, ShopWork work) {
         this.plan = plan;
         this.calendar = work.calendar();
         this.now = work.now();
         this.scale = new WeekScale(
-                monday, 7, calendar, opens(work.rules().hours()), closes(work.rules().hours()), LEFT_MM, WIDTH_MM - LEFT_MM);
+                first, 7, calendar, opens(work.rules().hours()), closes(work.rules().hours()), LEFT_MM, WIDTH_MM - LEFT_MM);
         this.rows = plan.bench().visits();
         this.top_mm = rows.size() * ROW_MM;
     }
 
-    static Drawing of(CheckedPlan plan, LocalDate monday, ShopWork work) {
-        return new WeekDrawing(plan, monday, work).draw();
+    static Drawing of(CheckedPlan plan, LocalDate first, ShopWork work) {
+        return new WeekDrawing(plan, first, work).draw();
     }
 
     private static LocalTime opens(WeekHours hours) {
@@ -80,7 +80,7 @@ final class WeekDrawing {
             row(row);
         }
         today();
-        return sketch.drawing("The week of " + Days.words(scale.day(0)), description());
+        return sketch.drawing("Seven days from " + Days.words(scale.day(0)), description());
     }
 
     private String description() {

@@ -10,11 +10,12 @@ import org.jspecify.annotations.Nullable;
  *
  * @param drawing the week as SVG; empty when there is nothing to draw
  * @param instead what is said when there is no plan to show
+ * @param planning whether a plan is being made behind the page, since something was agreed
  * @param notice what just happened, or null
  */
 record WeekPage(
         Frame frame,
-        LocalDate monday,
+        LocalDate first,
         String sentence,
         String why,
         String drawing,
@@ -22,17 +23,18 @@ record WeekPage(
         List<PlanChange.VisitLine> visits,
         List<Absence> absences,
         String instead,
+        boolean planning,
         @Nullable String notice) {
 
     /** One day's hands, and what is ready then. */
     record Day(LocalDate date, List<PlannedLine> lines, List<String> notes) {}
 
     String weekBefore() {
-        return monday.minusWeeks(1).toString();
+        return first.minusWeeks(1).toString();
     }
 
     String weekAfter() {
-        return monday.plusWeeks(1).toString();
+        return first.plusWeeks(1).toString();
     }
 
     boolean empty() {

@@ -8,10 +8,8 @@ import afterlength.workshop.desk.Templates;
 import afterlength.workshop.paper.SvgPen;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -20,43 +18,50 @@ import org.jspecify.annotations.Nullable;
 final class WeekPages implements Room {
     private final Frames frames;
     private final BenchPlans plans;
+    private final PlanAgreed agreed;
 
-    WeekPages(Frames frames, BenchPlans plans) {
+    WeekPages(Frames frames, BenchPlans plans, PlanAgreed agreed) {
         this.frames = frames;
         this.plans = plans;
+        this.agreed = agreed;
     }
 
     @Override
     public void open(RoutesConfig routes) {
         routes.get("/plan", this::show);
+        routes.post("/plan/stop", context -> {
+            agreed.stop();
+            context.redirect("/plan");
+        });
     }
 
     private void show(Context context) {
         ShopWork work = plans.work();
-        LocalDate monday = monday(context.queryParam("week"), Days.day(work.now()));
+        LocalDate first = first(context.queryParam("from"), Days.day(work.now()));
         PlanAnswer answer = BenchPlans.retimed(BenchBuilder.of(work), plans.kept());
         String notice = context.queryParam("taken") == null ? null : "The plan is taken. Today follows it.";
-        Templates.show(context, page(work, monday, answer, notice));
+        Templates.show(context, page(work, first, answer, notice));
     }
 
-    private WeekPage page(ShopWork work, LocalDate monday, PlanAnswer answer, @Nullable String notice) {
-        Frame frame = frames.at(Frame.Place.TODAY, "The week of " + Days.words(monday)).back("/", "Today");
+    private WeekPage page(ShopWork work, LocalDate first, PlanAnswer answer, @Nullable String notice) {
+        Frame frame = frames.at(Frame.Place.TODAY, "Seven days from " + Days.words(first)).back("/", "Today");
         if (answer instanceof PlanAnswer.Planned planned && !planned.plan().isEmpty()) {
             PlanChange change = PlanChange.of(planned.plan(), plans.kept(), work.calendar());
             return new WeekPage(
                     frame,
-                    monday,
+                    first,
                     PlanWords.sentence(change),
                     why(),
-                    SvgPen.forScreen(WeekDrawing.of(planned.plan(), monday, work)),
-                    days(planned.plan(), monday, work),
+                    SvgPen.forScreen(WeekDrawing.of(planned.plan(), first, work)),
+                    days(planned.plan(), first, work),
                     change.visits(),
                     work.absences(),
                     "",
+                    agreed.isPlanning(),
                     notice);
         }
         return new WeekPage(
-                frame, monday, sentence(answer), "", "", List.of(), List.of(), work.absences(), instead(answer), notice);
+                frame, first, sentence(answer), "", "", List.of(), List.of(), work.absences(), instead(answer), agreed.isPlanning(), notice);
     }
 
     private String why() {
@@ -80,9 +85,9 @@ final class WeekPages implements Room {
                 : "A plan makes itself when an owner's agreement is written down.";
     }
 
-    private static List<WeekPage.Day> days(CheckedPlan plan, LocalDate monday, ShopWork work) {
+    private static List<WeekPage.Day> days(CheckedPlan plan, LocalDate first, ShopWork work) {
         List<WeekPage.Day> days = new ArrayList<>();
-        for (LocalDate day = monday; day.isBefore(monday.plusDays(7)); day = day.plusDays(1)) {
+        for (LocalDate day = first; day.isBefore(first.plusDays(7)); day = day.plusDays(1)) {
             LocalDate at = day;
             List<PlannedLine> lines = plan.lines().stream()
                     .filter(line -> line.place().hasHands() && line.day().equals(at))
@@ -95,14 +100,12 @@ final class WeekPages implements Room {
         return days;
     }
 
-    /** The Monday asked for, or this week's. */
-    static LocalDate monday(@Nullable String text, LocalDate today) {
-        LocalDate day = today;
+    /** The day asked for, or today: what is past stands in the diaries. */
+    private static LocalDate first(@Nullable String text, LocalDate today) {
         try {
-            day = text == null ? today : LocalDate.parse(text);
+            return text == null ? today : LocalDate.parse(text);
         } catch (DateTimeParseException notADay) {
-            day = today;
+            return today;
         }
-        return day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
     }
 }

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.Duration;
+import java.time.temporal.ChronoUnit;
 
 /**
  * Where a moment stands across the week's drawing: the hours of an open day are broad, the night between two days is narrow, and a closed day
@@ -15,7 +16,7 @@ final class WeekScale {
     private static final double NIGHT_MM = 4;
     private static final double CLOSED_MM = 7;
 
-    private final LocalDate monday;
+    private final LocalDate first;
     private final int days;
     private final BenchCalendar calendar;
     private final LocalTime opens;
@@ -23,8 +24,8 @@ final class WeekScale {
     private final double left_mm;
     private final double open_mm;
 
-    WeekScale(LocalDate monday, int days, BenchCalendar calendar, LocalTime opens, LocalTime closes, double left_mm, double width_mm) {
-        this.monday = monday;
+    WeekScale(LocalDate first, int days, BenchCalendar calendar, LocalTime opens, LocalTime closes, double left_mm, double width_mm) {
+        this.first = first;
         this.days = days;
         this.calendar = calendar;
         this.opens = opens;
@@ -32,14 +33,14 @@ final class WeekScale {
         this.left_mm = left_mm;
         int open = 0;
         for (int n = 0; n < days; n++) {
-            open += calendar.isOpen(monday.plusDays(n)) ? 1 : 0;
+            open += calendar.isOpen(first.plusDays(n)) ? 1 : 0;
         }
         double narrow_mm = open * NIGHT_MM + (days - open) * CLOSED_MM;
         this.open_mm = (width_mm - narrow_mm) / Math.max(1, open);
     }
 
     LocalDate day(int n) {
-        return monday.plusDays(n);
+        return first.plusDays(n);
     }
 
     int days() {
@@ -65,16 +66,16 @@ final class WeekScale {
     }
 
     Instant from() {
-        return Days.instant(monday.atStartOfDay());
+        return Days.instant(first.atStartOfDay());
     }
 
     Instant to() {
-        return Days.instant(monday.plusDays(days).atStartOfDay());
+        return Days.instant(first.plusDays(days).atStartOfDay());
     }
 
     /** Clipped to the drawing. */
     double x_mm(Instant at) {
-        int n = (int) java.time.temporal.ChronoUnit.DAYS.between(monday, Days.day(at));
+        int n = (int) ChronoUnit.DAYS.between(first, Days.day(at));
         if (n < 0) {
             return dayLeft_mm(0);
         }

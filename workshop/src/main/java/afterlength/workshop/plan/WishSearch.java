@@ -1,0 +1,62 @@
+package afterlength.workshop.plan;
+
+import afterlength.planner.engine.Effort;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.concurrent.Future;
+import org.jspecify.annotations.Nullable;
+
+/** Plans what is and then each wish with the same effort, one behind the other. */
+final class WishSearch {
+    /** For each; long enough for some tens of thousands of plans in a small shop. */
+    private static final double EACH_S = 0.5;
+
+    private final List<WishAnswer> answers = Collections.synchronizedList(new ArrayList<>());
+    private final ShopWork work;
+    private final KeptPlan kept;
+    private final List<Wish> wishes;
+    private volatile boolean done;
+    private volatile @Nullable Future<?> running;
+
+    WishSearch(ShopWork work, KeptPlan kept, List<Wish> wishes) {
+        this.work = work;
+        this.kept = kept;
+        this.wishes = List.copyOf(wishes);
+    }
+
+    void run() {
+        PlanAnswer asIs = BenchPlans.better(BenchBuilder.of(work), kept, Effort.ofSeconds(EACH_S));
+        if (asIs instanceof PlanAnswer.Planned planned) {
+            for (Wish wish : wishes) {
+                PlanAnswer then = BenchPlans.better(wish.bench(), kept, Effort.ofSeconds(EACH_S));
+                answers.add(WishAnswer.of(wish, planned.plan(), then, work.calendar()));
+            }
+        }
+        done = true;
+    }
+
+    void searchedBy(Future<?> future) {
+        running = future;
+    }
+
+    void stop() {
+        Future<?> now = running;
+        if (now != null) {
+            now.cancel(true);
+        }
+        done = true;
+    }
+
+    boolean working() {
+        return !done;
+    }
+
+    int wished() {
+        return wishes.size();
+    }
+
+    List<WishAnswer> answers() {
+        return List.copyOf(answers);
+    }
+}
