@@ -11,7 +11,7 @@ import java.time.LocalTime;
 import java.util.List;
 
 /**
- * The demonstration: a workshop of two with six instruments at different stages, and one case told to its end, with the air of
+ * The demonstration: a workshop of two with eight instruments at different stages, and one case told to its end, with the air of
  * the room and a glue pot. The workshop, the
  * people, the instruments, their stories, figures and pictures are invented.
  */
