@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import afterlength.workshop.agreement.ReadySpan;
 import afterlength.workshop.agreement.Treatment;
 import afterlength.workshop.instrument.Visit;
-import afterlength.workshop.work.StepStatus;
-import afterlength.workshop.work.VisitWork;
 import afterlength.workshop.work.Writing;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -157,18 +155,5 @@ class PlanStoreTest {
         }
         assertThat(shop.plans.kept().because()).isEqualTo("agreed: Viola");
         assertThat(shop.plans.kept().ready()).hasSize(1);
-    }
-
-    @Test
-    void aWaitOverTheChangeOfTheClocksIsAsLongAsGlueFindsIt() {
-        Visit viola = shop.inWork("Viola", SIXTEENTH, "seam");
-        shop.done(viola, 0);
-        StepStatus status = VisitWork.of(shop.steps.list(viola.id()), shop.diary.listNow(viola.id()), shop.now())
-                .steps()
-                .get(0)
-                .status();
-        PlannedLine line = shop.shown().findStep(shop.step(viola, 0).id()).orElseThrow();
-        assertThat(Duration.between(((StepStatus.Waiting) status).until(), line.place().end()))
-                .isBetween(Duration.ZERO, Duration.ofMinutes(5));
     }
 }
