@@ -169,7 +169,8 @@ final class House {
         accessStudies = new AccessStore(ledger);
         clamps = new ClampStore(ledger);
         cleatSheets = new CleatSheets(settings, "Afterlength " + Version.get());
-        proposals = new Proposals(settings, owners, instruments, visits, findingLines, treatments, agreements, new PlanReadyBy(plans));
+        proposals = new Proposals(
+                settings, owners, instruments, visits, findingLines, treatments, agreements, new PlanReadyBy(plans));
         steps = new StepStore(ledger);
         diary = new DiaryStore(ledger);
         materials = new MaterialStore(ledger);

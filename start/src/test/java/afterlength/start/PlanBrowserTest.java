@@ -43,7 +43,8 @@ class PlanBrowserTest {
     private static void didNotDry(House house, String address, Page page) {
         LocalDate promised = cello(house);
         page.navigate(address);
-        Locator drying = page.locator("section[aria-labelledby=drying] li", new Page.LocatorOptions().setHasText(CELLO));
+        Locator drying =
+                page.locator("section[aria-labelledby=drying] li", new Page.LocatorOptions().setHasText(CELLO));
         drying.getByText("Not dry, not ready").click();
         page.fill("[name=more_hours]", "120");
         page.locator("button[type=submit]:has-text('Write it down')").click();
@@ -51,7 +52,8 @@ class PlanBrowserTest {
         assertThat(page.locator(".because").innerText())
                 .isEqualTo("“warm, glue, clamp” on " + CELLO + " is not ready yet. It waits 120 h more.");
         page.waitForSelector("#plan-better:not([data-working])");
-        Locator row = page.locator("section.draft tbody tr", new Page.LocatorOptions().setHasText(CELLO)).first();
+        Locator row = page.locator("section.draft tbody tr", new Page.LocatorOptions().setHasText(CELLO))
+                .first();
         assertThat(row.locator(".old").innerText()).isEqualTo("Tue 17 Nov");
         String newDay = row.locator(".new").innerText().strip();
         assertThat(newDay).isNotEqualTo("Tue 17 Nov").matches("\\w{3} \\d{1,2} Nov");
@@ -65,7 +67,8 @@ class PlanBrowserTest {
                 .isEqualTo(newDay);
         assertThat(cello(house)).isAfter(promised);
         page.navigate(address);
-        assertThat(page.locator("section[aria-labelledby=drying]").innerText()).contains(CELLO + ", until Sunday 15 November");
+        assertThat(page.locator("section[aria-labelledby=drying]").innerText())
+                .contains(CELLO + ", until Sunday 15 November");
     }
 
     private static void noPageHasAGraveFault(House house, String address, Page page) {

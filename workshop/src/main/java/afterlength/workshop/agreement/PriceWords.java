@@ -64,9 +64,7 @@ record PriceWords(String currency, Money perHour, Tax tax) {
             return "not planned yet";
         }
         String latest = Days.words(ready.latest());
-        return ready.earliest().equals(ready.latest())
-                ? latest
-                : Figures.range(Days.words(ready.earliest()), latest);
+        return ready.earliest().equals(ready.latest()) ? latest : Figures.range(Days.words(ready.earliest()), latest);
     }
 
     String hoursRule() {

@@ -101,8 +101,8 @@ final class Excerpt {
                 run("DELETE FROM setting WHERE name NOT IN ("
                         + settings.stream().map(name -> "'" + name + "'").collect(Collectors.joining(", ")) + ")");
             } else if (isNumbered(table)) {
-                run("DELETE FROM " + Table.quoted(table.name()) + " WHERE rowid NOT IN (SELECT rid FROM kept WHERE tab = '"
-                        + table.name() + "')");
+                run("DELETE FROM " + Table.quoted(table.name())
+                        + " WHERE rowid NOT IN (SELECT rid FROM kept WHERE tab = '" + table.name() + "')");
             } else {
                 removeOrphans(table);
             }

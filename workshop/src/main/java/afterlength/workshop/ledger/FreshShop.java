@@ -70,7 +70,8 @@ public final class FreshShop implements AutoCloseable {
                 ResultSet broken = statement.executeQuery("PRAGMA foreign_key_check")) {
             if (broken.next()) {
                 throw new UnfittingRows(
-                        broken.getString("table"), "one names a row of “" + broken.getString("parent") + "” that is not there");
+                        broken.getString("table"),
+                        "one names a row of “" + broken.getString("parent") + "” that is not there");
             }
             connection.commit();
         } catch (SQLException wrong) {

@@ -56,8 +56,9 @@ public final class Ledger {
 
     /** Writes the database as it is at this moment into a new file, without what it holds of free pages. */
     public void copyTo(Path target) {
-        jdbi.useHandle(handle ->
-                handle.createUpdate("VACUUM INTO :target").bind("target", target.toString()).execute());
+        jdbi.useHandle(handle -> handle.createUpdate("VACUUM INTO :target")
+                .bind("target", target.toString())
+                .execute());
     }
 
     /** The rows as files, all from the same moment. */

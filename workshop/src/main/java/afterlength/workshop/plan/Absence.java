@@ -23,7 +23,8 @@ public record Absence(
         Instant writtenAt) {
     public Absence {
         if (toDay.isBefore(fromDay)) {
-            throw new IllegalArgumentException("an absence from " + fromDay + " to " + toDay + " ends before it begins");
+            throw new IllegalArgumentException(
+                    "an absence from " + fromDay + " to " + toDay + " ends before it begins");
         }
     }
 

@@ -22,7 +22,9 @@ final class AbsenceForm {
             typed.note("from_day", "The first day is empty. Write it, such as 2026-03-14.");
         }
         if (from != null && to != null && to.isBefore(from)) {
-            typed.note("to_day", "The last day " + to + " lies before the first, " + from + "; choose that day or a later one.");
+            typed.note(
+                    "to_day",
+                    "The last day " + to + " lies before the first, " + from + "; choose that day or a later one.");
         }
         String reason = typed.text("reason", "The reason", 120);
         return typed.sound() && from != null && to != null

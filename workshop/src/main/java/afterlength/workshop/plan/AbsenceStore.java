@@ -22,11 +22,11 @@ public final class AbsenceStore {
 
     /** Absences that are not over on this day. */
     public List<Absence> listFrom(LocalDate day) {
-        return ledger.read(
-                handle -> handle.createQuery("SELECT * FROM absence_now WHERE to_day >= :day ORDER BY from_day, away, id")
-                        .bind("day", day)
-                        .mapTo(Absence.class)
-                        .list());
+        return ledger.read(handle -> handle.createQuery(
+                        "SELECT * FROM absence_now WHERE to_day >= :day ORDER BY from_day, away, id")
+                .bind("day", day)
+                .mapTo(Absence.class)
+                .list());
     }
 
     public Absence add(Absence absence) {
@@ -43,9 +43,7 @@ public final class AbsenceStore {
                             .one()
                     == 1;
             if (stands) {
-                add(
-                        handle,
-                        new Absence(0, id, true, was.away(), was.fromDay(), was.toDay(), was.reason(), hand, now));
+                add(handle, new Absence(0, id, true, was.away(), was.fromDay(), was.toDay(), was.reason(), hand, now));
             }
             return stands;
         });

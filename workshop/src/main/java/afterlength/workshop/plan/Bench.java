@@ -42,8 +42,8 @@ record Bench(
     }
 
     private Placed goOn(Optional<PlacedPiece> before) {
-        return before.map(place -> new Placed(
-                        Math.max(time.minute(place.start()), workshop.now()), hands.indexOf(place.hand())))
+        return before.map(place ->
+                        new Placed(Math.max(time.minute(place.start()), workshop.now()), hands.indexOf(place.hand())))
                 .orElse(Placed.NOWHERE);
     }
 

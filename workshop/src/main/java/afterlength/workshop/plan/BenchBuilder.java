@@ -4,7 +4,9 @@ import afterlength.planner.bench.Job;
 import afterlength.planner.bench.Span;
 import afterlength.planner.bench.Workshop;
 import afterlength.workshop.desk.Days;
+import afterlength.workshop.work.DiaryEntry;
 import afterlength.workshop.work.HouseVisit;
+import afterlength.workshop.work.Step;
 import afterlength.workshop.work.StepNow;
 import afterlength.workshop.work.StepStatus;
 import afterlength.workshop.work.VisitWork;
@@ -14,6 +16,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Makes the planner's bench from the shop's books. What is finished is left out; what has begun stands where it truly began. */
 final class BenchBuilder {
@@ -26,6 +29,8 @@ final class BenchBuilder {
     private final Map<Long, Pace> paces;
     private final BenchTime time;
     private final int now;
+    private final Map<Long, List<Step>> stepsOf;
+    private final Map<Long, List<DiaryEntry>> diaryOf;
     private final BenchDraft draft = new BenchDraft();
     private final List<Job> jobs = new ArrayList<>();
     private final List<HouseVisit> visits = new ArrayList<>();
@@ -35,6 +40,9 @@ final class BenchBuilder {
         this.paces = paces;
         this.time = BenchTime.weekOf(earliest(shop));
         this.now = time.next(shop.now());
+        this.stepsOf = shop.steps().stream().collect(Collectors.groupingBy(Step::visitId));
+        this.diaryOf = shop.diary().stream()
+                .collect(Collectors.groupingBy(entry -> entry.writing().visitId()));
     }
 
     static Bench of(ShopWork shop) {
@@ -84,10 +92,8 @@ final class BenchBuilder {
 
     private List<StepNow> open(HouseVisit visit) {
         return VisitWork.of(
-                        shop.steps().stream()
-                                .filter(step -> step.visitId() == visit.visitId())
-                                .toList(),
-                        shop.diary(),
+                        stepsOf.getOrDefault(visit.visitId(), List.of()),
+                        diaryOf.getOrDefault(visit.visitId(), List.of()),
                         shop.now())
                 .steps()
                 .stream()
@@ -111,7 +117,10 @@ final class BenchBuilder {
         double hands_min = work.stream().mapToInt(Cutting::hands_min).sum();
         double wait_min = work.stream().mapToInt(Cutting::wait_min).max().orElse(0);
         double week_min = Math.max(
-                60, shop.hands().stream().mapToInt(hand -> shop.rules().of(hand).week_min()).sum());
+                60,
+                shop.hands().stream()
+                        .mapToInt(hand -> shop.rules().of(hand).week_min())
+                        .sum());
         double weeks = 6 + 2 * hands_min / week_min + 2 * wait_min / WEEK_MIN + weeksAway();
         return 7 * (int) Math.min(MOST_WEEKS, Math.ceil(weeks));
     }

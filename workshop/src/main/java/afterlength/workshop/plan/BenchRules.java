@@ -41,12 +41,7 @@ public record BenchRules(
                 ? List.of(MORNING, new Stretch(AFTER_LUNCH, closesAt))
                 : List.of(closesAt.isAfter(OPENS) ? new Stretch(OPENS, closesAt) : MORNING);
         return new BenchRules(
-                WeekHours.onWeekdays(day),
-                Map.of(),
-                new WeekHours(Map.of()),
-                WARM_UP_MIN,
-                CLAMP_SETS,
-                CUPBOARD_PLACES);
+                WeekHours.onWeekdays(day), Map.of(), new WeekHours(Map.of()), WARM_UP_MIN, CLAMP_SETS, CUPBOARD_PLACES);
     }
 
     WeekHours of(String hand) {

@@ -84,9 +84,7 @@ final class CheckedPlan {
 
     /** The first hands of a step. */
     Optional<PlannedLine> findStep(long stepId) {
-        return lines.stream()
-                .filter(line -> line.piece().step().id() == stepId)
-                .findFirst();
+        return lines.stream().filter(line -> line.piece().step().id() == stepId).findFirst();
     }
 
     BenchStep benchStep(PlannedLine line) {

@@ -50,7 +50,8 @@ final class DayNotes {
     }
 
     private String words(Span half, List<PlannedLine> joints) {
-        Instant heat = joints.get(0).place().start().minusSeconds(60L * work.rules().warmUp_min());
+        Instant heat =
+                joints.get(0).place().start().minusSeconds(60L * work.rules().warmUp_min());
         Instant from = plan.bench().time().at(half.from());
         Instant latest = heat.isBefore(from) ? from : heat;
         return "Hot glue for " + PlanWords.numbered(joints.size(), "joint", "joints") + " from "

@@ -55,11 +55,13 @@ record DaySheet(
     }
 
     private static boolean isOn(PlannedLine line, LocalDate day) {
-        return line.day().equals(day) || (line.piece().begun() && Days.day(line.place().handsEnd()).equals(day));
+        return line.day().equals(day)
+                || (line.piece().begun() && Days.day(line.place().handsEnd()).equals(day));
     }
 
     private static boolean isWaiting(PlannedLine line, LocalDate day) {
-        return !Days.day(line.place().handsEnd()).isAfter(day) && !Days.day(line.place().end()).isBefore(day);
+        return !Days.day(line.place().handsEnd()).isAfter(day)
+                && !Days.day(line.place().end()).isBefore(day);
     }
 
     private static List<String> cautions(List<PlannedLine> today) {

@@ -80,7 +80,8 @@ final class Draft {
         if (!(better instanceof PlanAnswer.Planned found)) {
             return Optional.empty();
         }
-        return findMoved().isPresent() && found.plan().plan().equals(findMoved().get().plan())
+        return findMoved().isPresent()
+                        && found.plan().plan().equals(findMoved().get().plan())
                 ? Optional.empty()
                 : Optional.of(found.plan());
     }

@@ -48,8 +48,8 @@ final class DraftPages implements Room {
     private void begin(Context context) {
         Occasion occasion = occasions.read(context);
         Draft draft = drafts.begin(occasion.words());
-        context.redirect("/plan/drafts/" + draft.id()
-                + (occasion.visitId() == 0 ? "" : "?visit=" + occasion.visitId()));
+        context.redirect(
+                "/plan/drafts/" + draft.id() + (occasion.visitId() == 0 ? "" : "?visit=" + occasion.visitId()));
     }
 
     private void show(Context context) {
@@ -78,14 +78,14 @@ final class DraftPages implements Room {
 
     private void take(Context context) {
         Optional<Draft> draft = find(context);
-        Optional<CheckedPlan> chosen = draft.flatMap(
-                one -> "better".equals(context.formParam("which")) ? one.findBetter() : one.findMoved());
+        Optional<CheckedPlan> chosen =
+                draft.flatMap(one -> "better".equals(context.formParam("which")) ? one.findBetter() : one.findMoved());
         if (draft.isEmpty() || chosen.isEmpty()) {
             context.redirect("/plan/again");
             return;
         }
-        PlanChange change =
-                PlanChange.of(chosen.get(), draft.get().kept(), draft.get().work().calendar());
+        PlanChange change = PlanChange.of(
+                chosen.get(), draft.get().kept(), draft.get().work().calendar());
         List<String> ticked = context.formParams("promise");
         plans.take(
                 chosen.get(),
@@ -97,7 +97,8 @@ final class DraftPages implements Room {
 
     private static PlannedVisit planned(PlanChange.VisitLine line, List<String> ticked) {
         @Nullable LocalDate before = line.visit().promisedOn();
-        boolean promise = line.late() && ticked.contains(Long.toString(line.visit().visitId()));
+        boolean promise =
+                line.late() && ticked.contains(Long.toString(line.visit().visitId()));
         return new PlannedVisit(line.visit().visitId(), line.ready(), before, promise ? line.promise() : before);
     }
 

@@ -9,13 +9,18 @@ import org.jspecify.annotations.Nullable;
  * @param change what it changes; null while it is looked for, and when there is none
  * @param instead what is said where there is none
  */
-record DraftPart(String draftId, String which, String title, boolean working, @Nullable PlanChange change, String instead) {
+record DraftPart(
+        String draftId,
+        String which,
+        String title,
+        boolean working,
+        @Nullable PlanChange change,
+        String instead) {
     static DraftPart moved(Draft draft) {
         PlanChange change = draft.findMoved()
                 .map(plan -> PlanChange.of(plan, draft.kept(), draft.work().calendar()))
                 .orElse(null);
-        return new DraftPart(
-                draft.id(), "moved", "The old order, moved along", false, change, instead(draft.moved()));
+        return new DraftPart(draft.id(), "moved", "The old order, moved along", false, change, instead(draft.moved()));
     }
 
     static DraftPart better(Draft draft) {

@@ -15,8 +15,7 @@ import java.util.regex.Pattern;
 final class HoursText {
     private static final String DAY = "(Mon|Tue|Wed|Thu|Fri|Sat|Sun)";
     private static final Pattern LINE = Pattern.compile(DAY + "(?:\\s*[-–]\\s*" + DAY + ")?\\s+(.+)");
-    private static final Pattern STRETCH =
-            Pattern.compile("(\\d{1,2}[:.]\\d{2})\\s*[-–]\\s*(\\d{1,2}[:.]\\d{2})");
+    private static final Pattern STRETCH = Pattern.compile("(\\d{1,2}[:.]\\d{2})\\s*[-–]\\s*(\\d{1,2}[:.]\\d{2})");
     private static final Pattern LINE_END = Pattern.compile("\\R|;");
     private static final Pattern COMMA = Pattern.compile(",");
     private static final List<String> NAMES = List.of("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun");
@@ -78,8 +77,9 @@ final class HoursText {
         all.sort(Comparator.comparing(Stretch::from));
         for (int n = 1; n < all.size(); n++) {
             if (all.get(n).from().isBefore(all.get(n - 1).to())) {
-                throw new IllegalArgumentException("Line " + number + " is “" + line + "”, and its hours overlap others of "
-                        + WeekHours.shortName(day.getValue()) + ". Write each hour of a day once.");
+                throw new IllegalArgumentException(
+                        "Line " + number + " is “" + line + "”, and its hours overlap others of "
+                                + WeekHours.shortName(day.getValue()) + ". Write each hour of a day once.");
             }
         }
     }

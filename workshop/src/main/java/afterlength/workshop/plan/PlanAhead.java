@@ -38,8 +38,8 @@ public final class PlanAhead implements BenchAhead {
         Map<Long, Instant> next = new HashMap<>();
         plan.lines().stream()
                 .filter(line -> !line.piece().begun())
-                .forEach(line -> next.putIfAbsent(
-                        line.visit().visitId(), line.place().start()));
+                .forEach(line ->
+                        next.putIfAbsent(line.visit().visitId(), line.place().start()));
         return next;
     }
 

@@ -26,7 +26,8 @@ record PlanChange(CheckedPlan plan, List<VisitLine> visits, List<StepMove> moves
      */
     record VisitLine(HouseVisit visit, @Nullable Instant readyBefore, Instant ready, LocalDate day, boolean late) {
         /** What could be promised from now on: the old day while it can be kept. */
-        @Nullable LocalDate promise() {
+        @Nullable
+        LocalDate promise() {
             return late ? day : visit.promisedOn();
         }
 

@@ -49,7 +49,8 @@ final class PlanFiles implements Room {
         if (plans.now() instanceof PlanAnswer.Planned planned) {
             context.contentType(ICalendar.MEDIA_TYPE)
                     .header("Content-Disposition", "attachment; filename=\"bench-plan.ics\"")
-                    .result(PlanCalendar.of(planned.plan(), plans.clock().instant()).getBytes(StandardCharsets.UTF_8));
+                    .result(PlanCalendar.of(planned.plan(), plans.clock().instant())
+                            .getBytes(StandardCharsets.UTF_8));
         } else {
             context.redirect("/plan");
         }

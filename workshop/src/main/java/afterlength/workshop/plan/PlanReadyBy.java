@@ -32,7 +32,8 @@ public final class PlanReadyBy implements ReadyBy {
         KeptPlan kept = plans.kept();
         Optional<LocalDate> quick = ready(work, kept, visit.id(), Pace.QUICK);
         Optional<LocalDate> slow = ready(work, kept, visit.id(), Pace.SLOW);
-        return quick.flatMap(one -> slow.map(other -> one.isAfter(other) ? new ReadySpan(other, one) : new ReadySpan(one, other)));
+        return quick.flatMap(
+                one -> slow.map(other -> one.isAfter(other) ? new ReadySpan(other, one) : new ReadySpan(one, other)));
     }
 
     private static Optional<LocalDate> ready(ShopWork work, KeptPlan kept, long visit, Pace pace) {

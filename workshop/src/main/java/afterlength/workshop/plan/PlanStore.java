@@ -29,8 +29,7 @@ public final class PlanStore {
     public record PlanRow(long id, String because, String hand, Instant writtenAt) {}
 
     /** Takes a plan, and gives the owners' promises the days that stand in it: both or neither. */
-    KeptPlan take(
-            String because, String hand, Instant now, List<PlacedPiece> pieces, List<PlannedVisit> visits) {
+    KeptPlan take(String because, String hand, Instant now, List<PlacedPiece> pieces, List<PlannedVisit> visits) {
         return ledger.write(handle -> {
             long id = handle.createUpdate("""
                             INSERT INTO bench_plan (replaces, because, hand, written_at)

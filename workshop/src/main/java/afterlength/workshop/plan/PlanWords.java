@@ -59,7 +59,9 @@ final class PlanWords {
 
     static String moves(PlanChange change) {
         int count = change.moves().size();
-        return count == 0 ? "No step changes its day." : numbered(count, "step changes its day", "steps change their day") + ":";
+        return count == 0
+                ? "No step changes its day."
+                : numbered(count, "step changes its day", "steps change their day") + ":";
     }
 
     /** Ines Marbach: IM, as it stands on the drawing. */

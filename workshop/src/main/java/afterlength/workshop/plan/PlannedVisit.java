@@ -11,4 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param promisedOn the promise from then on, or null
  */
 public record PlannedVisit(
-        long visitId, Instant readyAt, @Nullable LocalDate promisedBefore, @Nullable LocalDate promisedOn) {}
+        long visitId,
+        Instant readyAt,
+        @Nullable LocalDate promisedBefore,
+        @Nullable LocalDate promisedOn) {}

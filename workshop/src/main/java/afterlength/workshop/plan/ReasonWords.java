@@ -33,7 +33,8 @@ final class ReasonWords {
         if (reason.rules().isEmpty()) {
             return begins + ". Nothing holds it there; the plan has it later because that is better for the whole.";
         }
-        String sooner = Figures.duration(Duration.ofMinutes(reason.minutesLost()).toMinutes());
+        String sooner =
+                Figures.duration(Duration.ofMinutes(reason.minutesLost()).toMinutes());
         List<String> because = reason.rules().stream()
                 .sorted()
                 .map(rule -> words(rule, reason))

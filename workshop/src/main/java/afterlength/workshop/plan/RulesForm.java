@@ -36,7 +36,8 @@ final class RulesForm {
         Integer clamps = number("clamps", "How many joints can be clamped at once", 1, MOST);
         Integer cupboard = number("cupboard", "How many instruments can dry free of dust", 0, MOST);
         if (hours != null && hours.days().isEmpty()) {
-            typed.note("hours", "The hours of the shop are empty. Write at least one day, such as Mon-Fri 09:00-18:00.");
+            typed.note(
+                    "hours", "The hours of the shop are empty. Write at least one day, such as Mon-Fri 09:00-18:00.");
         }
         if (!typed.sound() || hours == null || glue == null || warmUp == null || clamps == null || cupboard == null) {
             return null;

@@ -43,13 +43,16 @@ final class UrgencyPages implements Room {
 
     @Override
     public void open(RoutesConfig routes) {
-        routes.get("/plan/visits/{visit}", context -> show(context, visit(context), Typed.known(known(visit(context)))));
+        routes.get(
+                "/plan/visits/{visit}", context -> show(context, visit(context), Typed.known(known(visit(context)))));
         routes.post("/plan/visits/{visit}", this::keep);
     }
 
     private Map<String, String> known(Visit visit) {
         Map<String, String> known = new HashMap<>();
-        known.put("urgency", urgency.byVisit().getOrDefault(visit.id(), Urgency.ORDINARY).name());
+        known.put(
+                "urgency",
+                urgency.byVisit().getOrDefault(visit.id(), Urgency.ORDINARY).name());
         LocalDate promised = visit.promisedOn();
         known.put("promised", promised == null ? "" : promised.toString());
         return known;
@@ -77,7 +80,8 @@ final class UrgencyPages implements Room {
     private void show(Context context, Visit visit, Typed typed) {
         Addresses.status(context, typed);
         String name = instruments.get(visit.instrumentId()).name();
-        Frame frame = frames.at(Frame.Place.TODAY, "When " + name + " is wanted").back("/plan", "The week");
+        Frame frame =
+                frames.at(Frame.Place.TODAY, "When " + name + " is wanted").back("/plan", "The week");
         Templates.show(context, new UrgencyPage(frame, "/plan/visits/" + visit.id(), typed));
     }
 

@@ -15,10 +15,10 @@ import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.time.format.TextStyle;
 
 /**
  * The week as one drawing: a row for each instrument, a column for each day with its night as a narrow gap. Hands are solid with the letters
@@ -49,7 +49,13 @@ final class WeekDrawing {
         this.calendar = work.calendar();
         this.now = work.now();
         this.scale = new WeekScale(
-                first, 7, calendar, opens(work.rules().hours()), closes(work.rules().hours()), LEFT_MM, WIDTH_MM - LEFT_MM);
+                first,
+                7,
+                calendar,
+                opens(work.rules().hours()),
+                closes(work.rules().hours()),
+                LEFT_MM,
+                WIDTH_MM - LEFT_MM);
         this.rows = plan.bench().visits();
         this.top_mm = rows.size() * ROW_MM;
     }
@@ -84,9 +90,14 @@ final class WeekDrawing {
     }
 
     private String description() {
-        long hands = plan.lines().stream().filter(this::isSeen).filter(line -> line.place().hasHands()).count();
-        return "A row for each of " + rows.size() + " instruments; solid bars are hands with the letters of whose, hatched bars are waits,"
-                + " flags are promised days. " + hands + " pieces of hands-on work; all of them stand in the list beneath.";
+        long hands = plan.lines().stream()
+                .filter(this::isSeen)
+                .filter(line -> line.place().hasHands())
+                .count();
+        return "A row for each of " + rows.size()
+                + " instruments; solid bars are hands with the letters of whose, hatched bars are waits,"
+                + " flags are promised days. " + hands
+                + " pieces of hands-on work; all of them stand in the list beneath.";
     }
 
     private void days() {
@@ -102,9 +113,7 @@ final class WeekDrawing {
             }
             DayOfWeek day = scale.day(n).getDayOfWeek();
             sketch.words(
-                    scale.isOpen(n)
-                            ? PlanWords.day(scale.day(n))
-                            : day.getDisplayName(TextStyle.NARROW, Locale.UK),
+                    scale.isOpen(n) ? PlanWords.day(scale.day(n)) : day.getDisplayName(TextStyle.NARROW, Locale.UK),
                     new Point((left + right) / 2, top_mm + 2.6),
                     LETTER_MM,
                     Anchor.MIDDLE,
@@ -174,14 +183,15 @@ final class WeekDrawing {
 
     private void flag(HouseVisit visit, double bottom_mm) {
         LocalDate promised = visit.promisedOn();
-        if (promised == null || promised.isBefore(scale.day(0)) || !promised.isBefore(scale.day(scale.days() - 1).plusDays(1))) {
+        if (promised == null
+                || promised.isBefore(scale.day(0))
+                || !promised.isBefore(scale.day(scale.days() - 1).plusDays(1))) {
             return;
         }
         double x = scale.x_mm(calendar.closingAt(promised));
         double top = bottom_mm + ROW_MM - 0.6;
         sketch.line(new Point(x, bottom_mm), new Point(x, top), Stroke.of(Ink.INK, 0.5));
-        sketch.area(
-                List.of(new Point(x, top), new Point(x - 4.5, top - 1.5), new Point(x, top - 3)), null, Ink.INK);
+        sketch.area(List.of(new Point(x, top), new Point(x - 4.5, top - 1.5), new Point(x, top - 3)), null, Ink.INK);
     }
 
     private void today() {

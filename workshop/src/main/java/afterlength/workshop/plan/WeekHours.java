@@ -2,13 +2,13 @@ package afterlength.workshop.plan;
 
 import java.time.DayOfWeek;
 import java.time.LocalTime;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.time.format.TextStyle;
 import java.util.stream.Collectors;
 
 /** Hours that come again every week; a day that is not named is closed. */
@@ -42,7 +42,8 @@ public record WeekHours(Map<DayOfWeek, List<Stretch>> days) {
     int longest_min() {
         return days.values().stream()
                 .flatMap(List::stream)
-                .mapToInt(stretch -> stretch.to().toSecondOfDay() / 60 - stretch.from().toSecondOfDay() / 60)
+                .mapToInt(stretch ->
+                        stretch.to().toSecondOfDay() / 60 - stretch.from().toSecondOfDay() / 60)
                 .max()
                 .orElse(0);
     }
@@ -50,7 +51,8 @@ public record WeekHours(Map<DayOfWeek, List<Stretch>> days) {
     int week_min() {
         return days.values().stream()
                 .flatMap(List::stream)
-                .mapToInt(stretch -> stretch.to().toSecondOfDay() / 60 - stretch.from().toSecondOfDay() / 60)
+                .mapToInt(stretch ->
+                        stretch.to().toSecondOfDay() / 60 - stretch.from().toSecondOfDay() / 60)
                 .sum();
     }
 

@@ -44,7 +44,8 @@ final class WeekPages implements Room {
     }
 
     private WeekPage page(ShopWork work, LocalDate first, PlanAnswer answer, @Nullable String notice) {
-        Frame frame = frames.at(Frame.Place.TODAY, "Seven days from " + Days.words(first)).back("/", "Today");
+        Frame frame = frames.at(Frame.Place.TODAY, "Seven days from " + Days.words(first))
+                .back("/", "Today");
         if (answer instanceof PlanAnswer.Planned planned && !planned.plan().isEmpty()) {
             PlanChange change = PlanChange.of(planned.plan(), plans.kept(), work.calendar());
             return new WeekPage(
@@ -61,7 +62,17 @@ final class WeekPages implements Room {
                     notice);
         }
         return new WeekPage(
-                frame, first, sentence(answer), "", "", List.of(), List.of(), work.absences(), instead(answer), agreed.isPlanning(), notice);
+                frame,
+                first,
+                sentence(answer),
+                "",
+                "",
+                List.of(),
+                List.of(),
+                work.absences(),
+                instead(answer),
+                agreed.isPlanning(),
+                notice);
     }
 
     private String why() {

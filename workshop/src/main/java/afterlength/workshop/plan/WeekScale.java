@@ -1,11 +1,11 @@
 package afterlength.workshop.plan;
 
 import afterlength.workshop.desk.Days;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
-import java.time.Duration;
 import java.time.temporal.ChronoUnit;
 
 /**
@@ -24,7 +24,14 @@ final class WeekScale {
     private final double left_mm;
     private final double open_mm;
 
-    WeekScale(LocalDate first, int days, BenchCalendar calendar, LocalTime opens, LocalTime closes, double left_mm, double width_mm) {
+    WeekScale(
+            LocalDate first,
+            int days,
+            BenchCalendar calendar,
+            LocalTime opens,
+            LocalTime closes,
+            double left_mm,
+            double width_mm) {
         this.first = first;
         this.days = days;
         this.calendar = calendar;
@@ -100,6 +107,7 @@ final class WeekScale {
     }
 
     private static double part(Instant from, Instant at, Instant to) {
-        return (double) Duration.between(from, at).toSeconds() / Math.max(1, Duration.between(from, to).toSeconds());
+        return (double) Duration.between(from, at).toSeconds()
+                / Math.max(1, Duration.between(from, to).toSeconds());
     }
 }

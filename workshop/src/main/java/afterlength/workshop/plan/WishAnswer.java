@@ -18,7 +18,9 @@ record WishAnswer(String words, List<String> sooner, List<String> later, boolean
         for (HouseVisit visit : as_is.bench().visits()) {
             Optional<Instant> before = as_is.findReady(visit.visitId());
             Optional<Instant> then = planned.plan().findReady(visit.visitId());
-            if (before.isPresent() && then.isPresent() && !Days.day(before.get()).equals(Days.day(then.get()))) {
+            if (before.isPresent()
+                    && then.isPresent()
+                    && !Days.day(before.get()).equals(Days.day(then.get()))) {
                 String words = visit.instrument() + " " + PlanWords.day(calendar.readyDay(then.get())) + " instead of "
                         + PlanWords.day(calendar.readyDay(before.get()));
                 (then.get().isBefore(before.get()) ? sooner : later).add(words);

@@ -30,7 +30,8 @@ final class Wishes {
         Wishes wishes = new Wishes(work);
         List<Wish> all = new ArrayList<>();
         wishes.without(without).ifPresent(all::add);
-        all.add(wishes.with("one more joint could be clamped at once", WhatIf.oneMoreClamp(wishes.bench.workshop(), 0)));
+        all.add(wishes.with(
+                "one more joint could be clamped at once", WhatIf.oneMoreClamp(wishes.bench.workshop(), 0)));
         if (work.rules().cupboardPlaces() > 0) {
             all.add(wishes.with(
                     "one more instrument could dry free of dust",
@@ -61,8 +62,8 @@ final class Wishes {
                 .noneMatch(span -> span.from() < morning.to() && morning.from() < span.to());
         return free
                 ? Optional.of(with(
-                        bench.hands().get(person) + " worked on Saturday " + PlanWords.day(saturday).substring(4)
-                                + " from 09:00 to 13:00",
+                        bench.hands().get(person) + " worked on Saturday "
+                                + PlanWords.day(saturday).substring(4) + " from 09:00 to 13:00",
                         WhatIf.moreHours(bench.workshop(), person, morning)))
                 : Optional.empty();
     }

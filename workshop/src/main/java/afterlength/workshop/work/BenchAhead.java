@@ -57,8 +57,7 @@ public interface BenchAhead {
         /** The visits hands come to first, first; those they do not come to keep their order behind. */
         List<HouseVisit> inOrder(List<HouseVisit> house) {
             return house.stream()
-                    .sorted(Comparator.comparing(
-                            visit -> nextByVisit.getOrDefault(visit.visitId(), Instant.MAX)))
+                    .sorted(Comparator.comparing(visit -> nextByVisit.getOrDefault(visit.visitId(), Instant.MAX)))
                     .toList();
         }
     }

@@ -180,7 +180,7 @@ final class DiaryPages implements Room {
 
     /** A wait that was lengthened moves the plan: what it does to what was promised comes first. */
     private void goToWork(Context context, DiaryEntry entry) {
-        context.redirect(plan.findPageAfter(entry)
-                .orElse("/visits/" + entry.writing().visitId() + "/work?entry=" + entry.id()));
+        context.redirect(
+                plan.findPageAfter(entry).orElse("/visits/" + entry.writing().visitId() + "/work?entry=" + entry.id()));
     }
 }

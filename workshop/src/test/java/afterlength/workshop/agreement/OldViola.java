@@ -71,7 +71,8 @@ final class OldViola {
         findingLines = new FindingLines(findings);
         treatments = new TreatmentStore(ledger);
         agreements = new AgreementStore(ledger, settings, clock, List.of(afterwards));
-        proposals = new Proposals(settings, owners, instruments, visits, findingLines, treatments, agreements, ReadyBy.NOT_PLANNED);
+        proposals = new Proposals(
+                settings, owners, instruments, visits, findingLines, treatments, agreements, ReadyBy.NOT_PLANNED);
         visit = visits.receive(new Arrival(
                 new Owner(0, "Ilse Tamm", "", "", "", "", 1),
                 new Instrument(0, 0, InstrumentKind.VIOLA, "Viola, about 1905", "", "", "", "", null, "", "", null, 1),

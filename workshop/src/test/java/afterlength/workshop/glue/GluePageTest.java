@@ -53,7 +53,15 @@ class GluePageTest {
         climate = new ClimateStore(ledger);
         desk = OpenedDesk.with(
                 new GluePages(frames, settings, visits, instruments, climate, glue, clock),
-                new WorkRoom(frames, ledger, settings, instruments, visits, List.of(new PotTimers(glue)), BenchAhead.UNPLANNED, clock));
+                new WorkRoom(
+                        frames,
+                        ledger,
+                        settings,
+                        instruments,
+                        visits,
+                        List.of(new PotTimers(glue)),
+                        BenchAhead.UNPLANNED,
+                        clock));
     }
 
     @AfterEach

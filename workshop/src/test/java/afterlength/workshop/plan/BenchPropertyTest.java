@@ -70,8 +70,12 @@ class BenchPropertyTest {
                             && !other.piece().begun()
                             && one.place().hasHands()
                             && other.place().hasHands()
-                            && one.piece().step().position() < other.piece().step().position();
-                    assertThat(!follows || !other.place().start().isBefore(one.place().handsEnd()))
+                            && one.piece().step().position()
+                                    < other.piece().step().position();
+                    assertThat(!follows
+                                    || !other.place()
+                                            .start()
+                                            .isBefore(one.place().handsEnd()))
                             .as("shop %d: %s before %s", seed, one, other)
                             .isTrue();
                 }
@@ -86,16 +90,20 @@ class BenchPropertyTest {
             CheckedPlan plan = assertPlanned(seed, BenchPlans.retimed(BenchBuilder.of(shop), KeptPlan.NONE));
             shop.steps().forEach(step -> {
                 List<PlannedLine> pieces = plan.lines().stream()
-                        .filter(line -> line.piece().step().id() == step.id() && !line.piece().begun())
+                        .filter(line -> line.piece().step().id() == step.id()
+                                && !line.piece().begun())
                         .toList();
                 boolean whole = plan.lines().stream()
-                        .noneMatch(line -> line.piece().step().id() == step.id() && line.piece().begun());
+                        .noneMatch(line -> line.piece().step().id() == step.id()
+                                && line.piece().begun());
                 long hands = pieces.stream()
-                        .mapToLong(line -> Duration.between(line.place().start(), line.place().handsEnd())
+                        .mapToLong(line -> Duration.between(
+                                        line.place().start(), line.place().handsEnd())
                                 .toMinutes())
                         .sum();
                 if (whole && !pieces.isEmpty()) {
-                    assertThat(hands).isBetween((long) step.handsTypicalMin(), Math.max(5L, step.handsTypicalMin() + 4L));
+                    assertThat(hands)
+                            .isBetween((long) step.handsTypicalMin(), Math.max(5L, step.handsTypicalMin() + 4L));
                 }
             });
         }

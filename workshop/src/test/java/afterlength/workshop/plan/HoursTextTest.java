@@ -36,15 +36,19 @@ class HoursTextTest {
     @Test
     void whatCannotBeReadSaysWhichLineAndHow() {
         assertThatThrownBy(() -> HoursText.read("Mon-Fri 09:00-18:00\nSaturday mornings"))
-                .hasMessage("Line 2 is “Saturday mornings”, which is no day with hours. Write a day or a run of days, then from"
-                        + " and to on the same day, such as Mon-Fri 09:00-12:30, 13:30-18:00.");
-        assertThatThrownBy(() -> HoursText.read("Mon 18:00-09:00")).hasMessageStartingWith("Line 1 is “Mon 18:00-09:00”");
-        assertThatThrownBy(() -> HoursText.read("Mon 25:00-26:00")).hasMessageStartingWith("Line 1 is “Mon 25:00-26:00”");
+                .hasMessage(
+                        "Line 2 is “Saturday mornings”, which is no day with hours. Write a day or a run of days, then from"
+                                + " and to on the same day, such as Mon-Fri 09:00-12:30, 13:30-18:00.");
+        assertThatThrownBy(() -> HoursText.read("Mon 18:00-09:00"))
+                .hasMessageStartingWith("Line 1 is “Mon 18:00-09:00”");
+        assertThatThrownBy(() -> HoursText.read("Mon 25:00-26:00"))
+                .hasMessageStartingWith("Line 1 is “Mon 25:00-26:00”");
     }
 
     @Test
     void anHourIsWrittenOnce() {
         assertThatThrownBy(() -> HoursText.read("Mon-Fri 09:00-12:00\nFri 11:00-15:00"))
-                .hasMessage("Line 2 is “Fri 11:00-15:00”, and its hours overlap others of Fri. Write each hour of a day once.");
+                .hasMessage(
+                        "Line 2 is “Fri 11:00-15:00”, and its hours overlap others of Fri. Write each hour of a day once.");
     }
 }

@@ -42,7 +42,8 @@ class PlanPageTest {
         OpenedDesk.Answer week = desk.get("/plan");
         assertThat(week.words(".answer")).isEqualTo("Everything is ready as promised.");
         assertThat(week.page().select("figure.week svg desc").text()).contains("2 instruments");
-        assertThat(week.words("dl.plan")).contains("warm, glue, clamp – Viola", "Hot glue for one joint", "Ready: Viola.");
+        assertThat(week.words("dl.plan"))
+                .contains("warm, glue, clamp – Viola", "Hot glue for one joint", "Ready: Viola.");
     }
 
     @Test
@@ -65,7 +66,8 @@ class PlanPageTest {
     void notDryLeadsToWhatItChangesAndNothingIsPromisedBeforeItIsTaken() {
         OpenedDesk.Answer draft = notDry();
         assertThat(draft.words(".because"))
-                .isEqualTo("“slacken strings, clean old glue with warm water” on Viola is not ready yet. It waits 150 h more.");
+                .isEqualTo(
+                        "“slacken strings, clean old glue with warm water” on Viola is not ready yet. It waits 150 h more.");
         Element row = draft.page()
                 .select("#plan-moved tr[data-visit=" + viola.id() + "]")
                 .get(0);
@@ -75,7 +77,11 @@ class PlanPageTest {
         assertThat(shop.visits.get(viola.id()).promisedOn()).isEqualTo(NINTH);
         assertThat(draft.words("#plan-moved")).contains("steps change their day");
         OpenedDesk.Answer taken = to(
-                draft.page().select("#plan-moved form").attr("action"), "which", "moved", "promise", Long.toString(viola.id()));
+                draft.page().select("#plan-moved form").attr("action"),
+                "which",
+                "moved",
+                "promise",
+                Long.toString(viola.id()));
         assertThat(taken.words(".notice p")).isEqualTo("The plan is taken. Today follows it.");
         assertThat(shop.visits.get(viola.id()).promisedOn()).isEqualTo(LocalDate.of(2026, 11, 11));
         PlannedVisit kept = shop.plans.kept().findVisit(viola.id()).orElseThrow();
@@ -117,8 +123,8 @@ class PlanPageTest {
 
     @Test
     void whoIsIllIsWrittenDownAndPlannedAround() {
-        OpenedDesk.Answer wrong = desk.post(
-                "/plan/absences/new", "away", "Zoe", "from_day", "2026-11-06", "to_day", "2026-11-05");
+        OpenedDesk.Answer wrong =
+                desk.post("/plan/absences/new", "away", "Zoe", "from_day", "2026-11-06", "to_day", "2026-11-05");
         assertThat(wrong.status()).isEqualTo(422);
         assertThat(wrong.lines(".problems li"))
                 .containsExactly(
@@ -131,17 +137,21 @@ class PlanPageTest {
         OpenedDesk.Answer back = to("/plan/absences/1/take-back");
         assertThat(back.words(".because"))
                 .isEqualTo("Ben is at the bench after all from 5 November 2026 to 6 November 2026.");
-        assertThat(desk.get("/plan").words("#away, section[aria-labelledby=away]")).contains("Nobody");
+        assertThat(desk.get("/plan").words("#away, section[aria-labelledby=away]"))
+                .contains("Nobody");
     }
 
     @Test
     void whatIsUrgentIsPlannedAgainWithItsNewDay() {
-        OpenedDesk.Answer draft = to(
-                "/plan/visits/" + viola.id(), "urgency", "URGENT", "promised", "2026-11-06");
+        OpenedDesk.Answer draft = to("/plan/visits/" + viola.id(), "urgency", "URGENT", "promised", "2026-11-06");
         assertThat(draft.words(".because")).isEqualTo("Viola is wanted: urgent, promised for 6 November 2026.");
-        assertThat(desk.get("/plan/visits/" + viola.id()).page().select("input[checked]").attr("value"))
+        assertThat(desk.get("/plan/visits/" + viola.id())
+                        .page()
+                        .select("input[checked]")
+                        .attr("value"))
                 .isEqualTo("URGENT");
-        assertThat(desk.post("/plan/visits/" + viola.id(), "urgency", "URGENT", "promised", "2026-01-06").words(".problems li"))
+        assertThat(desk.post("/plan/visits/" + viola.id(), "urgency", "URGENT", "promised", "2026-01-06")
+                        .words(".problems li"))
                 .isEqualTo(
                         "The promised day 2026-01-06 lies before the receipt on 2026-10-26; choose that day or a later one.");
     }
@@ -154,8 +164,20 @@ class PlanPageTest {
         assertThat(wrong.page().select("[name=hours]").text()).isEqualTo("always");
         assertThat(wrong.lines(".problems li"))
                 .contains("How many joints can be clamped at once is “0”; allowed is a whole number from 1 to 99.");
-        desk.post("/shelf/bench", "hours", "Fri 10:00-16:00", "glue", "", "warm_up", "30", "clamps", "2", "cupboard", "1");
-        assertThat(desk.get("/plan").lines("dl.plan dt")).allMatch(day -> day.startsWith("Fri") || day.startsWith("Wed"));
+        desk.post(
+                "/shelf/bench",
+                "hours",
+                "Fri 10:00-16:00",
+                "glue",
+                "",
+                "warm_up",
+                "30",
+                "clamps",
+                "2",
+                "cupboard",
+                "1");
+        assertThat(desk.get("/plan").lines("dl.plan dt"))
+                .allMatch(day -> day.startsWith("Fri") || day.startsWith("Wed"));
     }
 
     @Test
@@ -168,7 +190,8 @@ class PlanPageTest {
     @Test
     void whatIfsAreAnsweredOneByOneAndKeepNothing() throws InterruptedException {
         long before = shop.plans.kept().id();
-        OpenedDesk.Answer page = follow(desk.get("/plan/what-if?without=" + shop.step(viola, 1).id()));
+        OpenedDesk.Answer page =
+                follow(desk.get("/plan/what-if?without=" + shop.step(viola, 1).id()));
         String address = page.page().select("#wishes").attr("hx-get");
         for (int n = 0; n < 200 && page.page().select("#wishes[data-working]").size() > 0; n++) {
             Thread.sleep(100);

@@ -45,8 +45,9 @@ class PlanStoreTest {
         shop.plan();
         KeptPlan second = shop.plan();
         assertThat(shop.plans.kept().id()).isEqualTo(second.id());
-        int kept = shop.ledger.read(handle ->
-                handle.createQuery("SELECT count(*) FROM bench_plan").mapTo(Integer.class).one());
+        int kept = shop.ledger.read(handle -> handle.createQuery("SELECT count(*) FROM bench_plan")
+                .mapTo(Integer.class)
+                .one());
         assertThat(kept).isEqualTo(2);
     }
 

@@ -75,15 +75,7 @@ final class PlannedShop {
         settings = new SettingsStore(ledger);
         Settings fresh = Settings.FRESH;
         settings.put(new Settings(
-                "Shop",
-                "",
-                List.of("Ada", "Ben"),
-                "EUR",
-                fresh.perHour(),
-                0,
-                false,
-                LocalTime.of(18, 0),
-                false));
+                "Shop", "", List.of("Ada", "Ben"), "EUR", fresh.perHour(), 0, false, LocalTime.of(18, 0), false));
         visits = new VisitStore(ledger);
         treatments = new TreatmentStore(ledger);
         plans = new BenchPlans(ledger, settings, clock);
@@ -97,8 +89,7 @@ final class PlannedShop {
         Frames frames = new Frames(settings);
         InstrumentStore instruments = new InstrumentStore(ledger);
         return OpenedDesk.with(
-                new WorkRoom(
-                        frames, ledger, settings, instruments, visits, List.of(), new PlanAhead(plans), clock),
+                new WorkRoom(frames, ledger, settings, instruments, visits, List.of(), new PlanAhead(plans), clock),
                 new PlanRoom(frames, ledger, settings, instruments, visits, plans, agreed));
     }
 

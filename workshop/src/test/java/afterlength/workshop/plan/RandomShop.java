@@ -141,7 +141,7 @@ final class RandomShop {
             return List.of();
         }
         LocalDate from = Days.day(now).plusDays(random.nextInt(5));
-        return List.of(new Absence(
-                1, null, false, hands.get(0), from, from.plusDays(random.nextInt(8)), "", "Ada", now));
+        return List.of(
+                new Absence(1, null, false, hands.get(0), from, from.plusDays(random.nextInt(8)), "", "Ada", now));
     }
 }
