@@ -51,7 +51,7 @@ record DaySheet(
                         .filter(line -> line.place().hasWait() && isWaiting(line, day))
                         .toList(),
                 cautions(today),
-                SvgPen.forPaper(WeekDrawing.of(plan, day, work)));
+                SvgPen.forPaper(WeekDrawing.of(plan, day, work, WeekDrawing.PAPER_MM)));
     }
 
     private static boolean isOn(PlannedLine line, LocalDate day) {

@@ -5,6 +5,8 @@ import afterlength.workshop.work.BenchAhead;
 import afterlength.workshop.work.DiaryEntry;
 import afterlength.workshop.work.DiaryEvent;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -29,9 +31,14 @@ public final class PlanAhead implements BenchAhead {
         return new Ahead(
                 kept.isNone() ? Map.of() : nextByVisit(plan),
                 kept.isNone() ? Map.of() : stepWords(plan, now),
-                work.calendar().closing(Days.day(now)),
+                closing(work.calendar(), Days.day(now)),
                 DayNotes.of(plan, work, Days.day(now)),
                 true);
+    }
+
+    /** On a closed day nothing fits before closing. */
+    private static LocalTime closing(BenchCalendar calendar, LocalDate today) {
+        return calendar.isOpen(today) ? calendar.closing(today) : LocalTime.MIDNIGHT;
     }
 
     private static Map<Long, Instant> nextByVisit(CheckedPlan plan) {

@@ -26,6 +26,16 @@ final class PlanWords {
         return day(Days.day(at)) + ", " + Days.clock(at);
     }
 
+    /** As on that day's sheet: 10:15, or Thu 3 Dec, 10:15. Never broken over two lines. */
+    static String momentOn(LocalDate sheet, Instant at) {
+        return whole(Days.day(at).equals(sheet) ? Days.clock(at) : moment(at));
+    }
+
+    /** Never broken over two lines. */
+    static String whole(String words) {
+        return words.replace(' ', '\u00A0');
+    }
+
     static String promised(@Nullable LocalDate day) {
         return day == null ? "nothing promised" : day(day);
     }

@@ -25,13 +25,21 @@ import java.util.Locale;
  * of whose they are, waits are hatched, a promised day is a flag at its end. Pattern, letters and shape tell everything; colour only helps.
  */
 final class WeekDrawing {
-    private static final double WIDTH_MM = 250;
+    /** As broad as the page of a screen. */
+    static final double SCREEN_MM = 250;
+
+    /** As broad as the text of a paper, A4 or Letter. */
+    static final double PAPER_MM = 166;
+
     private static final double LEFT_MM = 46;
-    private static final double ROW_MM = 11;
+    private static final double ROW_MM = 12;
     private static final double BAR_MM = 5.6;
     private static final double LETTER_MM = 3.1;
     private static final double SMALL_MM = 2.5;
     private static final double HEAD_MM = 9;
+
+    /** Letters nearer to each other than this would touch. */
+    private static final double LETTERS_MM = 4.2;
 
     /** A bar narrower than this would not be seen. */
     private static final double LEAST_MM = 0.9;
@@ -43,25 +51,24 @@ final class WeekDrawing {
     private final List<HouseVisit> rows;
     private final double top_mm;
     private final Sketch sketch = new Sketch();
+    private final double width_mm;
+    private String lettersBefore = "";
+    private double lettersMiddle_mm;
+    private double lettersBottom_mm = -1;
 
-    private WeekDrawing(CheckedPlan plan, LocalDate first, ShopWork work) {
+    private WeekDrawing(CheckedPlan plan, LocalDate first, ShopWork work, double width_mm) {
         this.plan = plan;
         this.calendar = work.calendar();
         this.now = work.now();
-        this.scale = new WeekScale(
-                first,
-                7,
-                calendar,
-                opens(work.rules().hours()),
-                closes(work.rules().hours()),
-                LEFT_MM,
-                WIDTH_MM - LEFT_MM);
+        this.width_mm = width_mm;
+        WeekHours hours = work.rules().hours();
+        this.scale = new WeekScale(first, 7, calendar, opens(hours), closes(hours), LEFT_MM, width_mm - LEFT_MM);
         this.rows = plan.bench().visits();
         this.top_mm = rows.size() * ROW_MM;
     }
 
-    static Drawing of(CheckedPlan plan, LocalDate first, ShopWork work) {
-        return new WeekDrawing(plan, first, work).draw();
+    static Drawing of(CheckedPlan plan, LocalDate first, ShopWork work, double width_mm) {
+        return new WeekDrawing(plan, first, work, width_mm).draw();
     }
 
     private static LocalTime opens(WeekHours hours) {
@@ -125,12 +132,12 @@ final class WeekDrawing {
     private void row(int row) {
         double bottom = top_mm - (row + 1) * ROW_MM;
         HouseVisit visit = rows.get(row);
-        sketch.line(new Point(0, bottom), new Point(WIDTH_MM, bottom), Stroke.of(Ink.FAINT, 0.15));
+        sketch.line(new Point(0, bottom), new Point(width_mm, bottom), Stroke.of(Ink.FAINT, 0.15));
         names(visit, bottom);
         for (PlannedLine line : plan.lines()) {
             if (line.visit().equals(visit) && isSeen(line)) {
-                wait(line, bottom + 1.4);
-                hands(line, bottom + 1.4);
+                wait(line, bottom + 2.6);
+                hands(line, bottom + 2.6);
             }
         }
         flag(visit, bottom);
@@ -141,8 +148,8 @@ final class WeekDrawing {
         int space = name.length() <= 26 ? name.length() : name.lastIndexOf(' ', 26);
         int cut = space <= 0 ? Math.min(26, name.length()) : space;
         String rest = name.substring(cut).strip();
-        double first = bottom_mm + (rest.isEmpty() ? 4.2 : 6);
-        sketch.words(name.substring(0, cut), new Point(0, first), LETTER_MM, Anchor.START, Face.SERIF, Ink.INK);
+        double upper = bottom_mm + (rest.isEmpty() ? 4.2 : 6);
+        sketch.words(name.substring(0, cut), new Point(0, upper), LETTER_MM, Anchor.START, Face.SERIF, Ink.INK);
         if (!rest.isEmpty()) {
             String short_ = rest.length() <= 26 ? rest : rest.substring(0, 25) + "…";
             sketch.words(short_, new Point(0, bottom_mm + 2.2), LETTER_MM, Anchor.START, Face.SERIF, Ink.INK);
@@ -171,14 +178,20 @@ final class WeekDrawing {
         double from = scale.x_mm(line.place().start());
         double to = Math.max(from + LEAST_MM, scale.x_mm(line.place().handsEnd()));
         sketch.area(box(from, to, bottom_mm, bottom_mm + BAR_MM), Stroke.of(Ink.INK, 0.18), Ink.ACCENT);
-        String letters = PlanWords.initials(line.place().hand());
-        sketch.words(
-                letters,
-                new Point((from + to) / 2, bottom_mm + BAR_MM + 0.5),
-                SMALL_MM,
-                Anchor.MIDDLE,
-                Face.SANS,
-                Ink.INK);
+        letters(PlanWords.initials(line.place().hand()), (from + to) / 2, bottom_mm);
+    }
+
+    /** Not twice over bars that touch; of two hands side by side the second stands beneath. */
+    private void letters(String whose, double middle_mm, double bottom_mm) {
+        boolean close = bottom_mm == lettersBottom_mm && middle_mm - lettersMiddle_mm < LETTERS_MM;
+        if (close && whose.equals(lettersBefore)) {
+            return;
+        }
+        double y = close ? bottom_mm - 2.2 : bottom_mm + BAR_MM + 0.5;
+        sketch.words(whose, new Point(middle_mm, y), SMALL_MM, Anchor.MIDDLE, Face.SANS, Ink.INK);
+        lettersBefore = whose;
+        lettersMiddle_mm = middle_mm;
+        lettersBottom_mm = bottom_mm;
     }
 
     private void flag(HouseVisit visit, double bottom_mm) {

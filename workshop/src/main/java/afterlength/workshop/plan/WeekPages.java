@@ -53,7 +53,7 @@ final class WeekPages implements Room {
                     first,
                     PlanWords.sentence(change),
                     why(),
-                    SvgPen.forScreen(WeekDrawing.of(planned.plan(), first, work)),
+                    SvgPen.forScreen(WeekDrawing.of(planned.plan(), first, work, WeekDrawing.SCREEN_MM)),
                     days(planned.plan(), first, work),
                     change.visits(),
                     work.absences(),
