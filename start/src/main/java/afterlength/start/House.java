@@ -14,7 +14,6 @@ import afterlength.workshop.agreement.ClampStore;
 import afterlength.workshop.agreement.CleatSheets;
 import afterlength.workshop.agreement.FindingLines;
 import afterlength.workshop.agreement.Proposals;
-import afterlength.workshop.agreement.ReadyBy;
 import afterlength.workshop.agreement.TreatmentPages;
 import afterlength.workshop.agreement.TreatmentStore;
 import afterlength.workshop.archive.ArchiveMaker;
@@ -94,6 +93,11 @@ import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
 import afterlength.workshop.privacy.Eraser;
 import afterlength.workshop.privacy.PersonPages;
+import afterlength.workshop.plan.BenchPlans;
+import afterlength.workshop.plan.PlanAgreed;
+import afterlength.workshop.plan.PlanAhead;
+import afterlength.workshop.plan.PlanReadyBy;
+import afterlength.workshop.plan.PlanRoom;
 import afterlength.workshop.retouch.CaseDesk;
 import afterlength.workshop.retouch.CoatStore;
 import afterlength.workshop.retouch.LineDesk;
@@ -145,6 +149,8 @@ final class House {
     final StepStore steps;
     final DiaryStore diary;
     final MaterialStore materials;
+    final BenchPlans plans;
+    private final PlanAgreed planAgreed;
     final Photographs originals;
     final SmallPictures smallPictures;
     final FlatPictures flatPictures;
@@ -213,14 +219,16 @@ final class House {
         custodyReceipts = new CustodyReceipts(owners, instruments, photographs, smallPictures);
         findingLines = new FindingLines(findings);
         treatments = new TreatmentStore(ledger);
-        agreements = new AgreementStore(ledger, settings, clock, List.of(new AgreedSteps()));
+        plans = new BenchPlans(ledger, settings, clock);
+        planAgreed = new PlanAgreed(ledger, plans);
+        agreements = new AgreementStore(ledger, settings, clock, List.of(new AgreedSteps(), planAgreed));
         accessStudies = new AccessStore(ledger);
         clamps = new ClampStore(ledger);
         decisions = new DecisionStore(ledger);
         ticks = new TickStore(ledger);
         cleatSheets = new CleatSheets(settings, "Afterlength " + Version.get());
         proposals = new Proposals(
-                settings, owners, instruments, visits, findingLines, treatments, agreements, ReadyBy.NOT_PLANNED);
+                settings, owners, instruments, visits, findingLines, treatments, agreements, new PlanReadyBy(plans));
         steps = new StepStore(ledger);
         diary = new DiaryStore(ledger);
         materials = new MaterialStore(ledger);
@@ -294,6 +302,7 @@ final class House {
                 steps,
                 diary,
                 materials,
+                plans,
                 climate,
                 loggerFiles,
                 glue,
@@ -361,7 +370,16 @@ final class House {
                         ways,
                         clock),
                 new WayRoom(ways),
-                new WorkRoom(frames, ledger, settings, instruments, visits, List.of(new PotTimers(glue)), clock),
+                new WorkRoom(
+                        frames,
+                        ledger,
+                        settings,
+                        instruments,
+                        visits,
+                        List.of(new PotTimers(glue)),
+                        new PlanAhead(plans),
+                        clock),
+                new PlanRoom(frames, ledger, settings, instruments, visits, plans, planAgreed),
                 new ClimatePages(frames, settings, climate, loggerFiles, clock),
                 new GluePages(frames, settings, visits, instruments, climate, glue, clock),
                 new BackupPages(frames, folder, clock),

@@ -124,6 +124,17 @@ class ArchitectureTest {
                         "workshop.instrument",
                         "workshop.agreement",
                         "workshop.work"));
+        table.put(
+                "workshop.plan",
+                Set.of(
+                        "craft",
+                        "planner",
+                        "workshop.ledger",
+                        "workshop.paper",
+                        "workshop.desk",
+                        "workshop.agreement",
+                        "workshop.instrument",
+                        "workshop.work"));
         table.put("start.demo", Set.of("craft", "sight", "workshop"));
         table.put("start.document", Set.of("craft"));
         table.put("start.verbs", Set.of("craft", "planner", "sight", "start.document", "workshop"));

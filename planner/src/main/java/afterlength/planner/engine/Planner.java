@@ -44,15 +44,19 @@ public final class Planner {
         }
     }
 
-    /** The old order, nothing sooner than it was. */
+    /** The old order, nothing sooner than it was; what is new comes last, and may have the pot heated for it. */
     private static Candidate again(Network network, Plan kept) {
         Candidate candidate = new Candidate(network);
         GlueDays glue = new GlueDays(network);
-        java.util.Arrays.fill(candidate.cold, true);
+        java.util.Arrays.fill(candidate.cold, !isNewWithGlue(network, kept));
         for (int i = 0; i < network.size; i++) {
-            candidate.key[i] = kept.placed().get(i).start();
+            Placed place = kept.placed().get(i);
+            candidate.key[i] = place.start();
+            if (place.equals(Placed.NOWHERE)) {
+                continue;
+            }
             candidate.notBefore[i] = candidate.key[i];
-            candidate.person[i] = kept.placed().get(i).person();
+            candidate.person[i] = place.person();
             int day = glue.firstEndingAfter(candidate.key[i]);
             if (network.hot[i] && day < glue.count()) {
                 candidate.cold[day] = false;
@@ -60,6 +64,11 @@ public final class Planner {
         }
         new Decoder(network).decode(candidate);
         return candidate;
+    }
+
+    private static boolean isNewWithGlue(Network network, Plan kept) {
+        return java.util.stream.IntStream.range(0, network.size)
+                .anyMatch(i -> network.hot[i] && kept.placed().get(i).equals(Placed.NOWHERE));
     }
 
     private static Optional<Plan> improve(Network network, Candidate first, Effort effort) {

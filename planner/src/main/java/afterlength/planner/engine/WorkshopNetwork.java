@@ -22,6 +22,9 @@ final class WorkshopNetwork {
     static final double UNITS = 3000;
     private static final double GLUE_HALF_DAY = 3;
 
+    /** A wait alone needs nobody, at any hour. */
+    private static final int NOBODY = 0;
+
     private final Workshop workshop;
     private final NetworkDraft draft = new NetworkDraft();
 
@@ -109,7 +112,7 @@ final class WorkshopNetwork {
         NetworkDraft.Activity activity = draft.add()
                 .lasting(step.hands(), step.length())
                 .of(job.id(), Math.max(job.release(), workshop.now()))
-                .by(step.persons(), step.samePersonAs())
+                .by(step.hands() == 0 ? NOBODY : step.persons(), step.samePersonAs())
                 .withHotGlue(step.hotGlue())
                 .using(cupboard(), step.cupboard(), step.hands(), step.length());
         if (step.clamp() >= 0) {
@@ -122,6 +125,9 @@ final class WorkshopNetwork {
     }
 
     private void keep(NetworkDraft.Activity activity, Placed place) {
+        if (place.equals(Placed.NOWHERE)) {
+            return;
+        }
         if (place.start() < workshop.now()) {
             activity.begun(place.start(), place.person());
         } else {

@@ -34,7 +34,7 @@ final class Obstacles {
         if (minute < Math.max(workshop.now(), workshop.jobs().get(step.job()).release())) {
             found.put(Rule.NOT_BEFORE, NOBODY);
         }
-        if (workshop.personHours().get(person()).stream().noneMatch(span -> holds(span, minute))) {
+        if (step.hands() > 0 && workshop.personHours().get(person()).stream().noneMatch(span -> holds(span, minute))) {
             found.put(Rule.IN_HOURS, NOBODY);
         }
         if (step.hotGlue() && workshop.glueHalfDays().stream().noneMatch(half -> isHot(half, minute))) {

@@ -11,7 +11,7 @@ import java.time.LocalTime;
 import java.util.List;
 
 /**
- * The demonstration: a workshop of two with six instruments at different stages, and one case told to its end, with the air of
+ * The demonstration: a workshop of two with eight instruments at different stages, and one case told to its end, with the air of
  * the room and a glue pot. The workshop, the
  * people, the instruments, their stories, figures and pictures are invented.
  */
@@ -26,6 +26,9 @@ public final class DemoShop {
             false,
             LocalTime.of(17, 30),
             true);
+
+    /** Counted in plans laid out, so that every demonstration of one day begins with the same plan. */
+    private static final long LAYINGS = 4000;
 
     private DemoShop() {}
 
@@ -43,6 +46,7 @@ public final class DemoShop {
         stores.clock().set(today);
         DemoAir.keep(stores, today, INVENTED.usualHand());
         DemoPot.warm(stores, today, INVENTED.usualHand());
+        stores.plans().planAndTake("the demonstration begins", INVENTED.usualHand(), LAYINGS);
         return viola;
     }
 

@@ -19,6 +19,7 @@ import afterlength.workshop.invoice.InvoiceRulesStore;
 import afterlength.workshop.invoice.InvoiceStore;
 import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
+import afterlength.workshop.plan.BenchPlans;
 import afterlength.workshop.retouch.LineDesk;
 import afterlength.workshop.retouch.MendedLineStore;
 import afterlength.workshop.retouch.PaletteStore;
@@ -45,6 +46,7 @@ public record DemoStores(
         StepStore steps,
         DiaryStore diary,
         MaterialStore materials,
+        BenchPlans plans,
         ClimateStore climate,
         Photographs loggerFiles,
         GlueStore glue,

@@ -23,7 +23,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 
-/** Five other instruments in the house, each at another stage. All invented. */
+/** Seven other instruments in the house, each at another stage. All invented. */
 final class OtherCases {
     private final DemoStores stores;
     private final DemoShop.DemoShelf shelf;
@@ -40,6 +40,8 @@ final class OtherCases {
     void tell() throws IOException {
         paleViolinBetweenCoats();
         celloInClamps();
+        orchestraViolaIsAgreed();
+        bassViolinIsAgreed();
         redViolinAwaitsAnAnswer();
         darkViolinIsExamined();
         smallViolinHasJustCome();
@@ -73,7 +75,7 @@ final class OtherCases {
         stores.clock().set(today.minusDays(15), 14, 0);
         story.offer("fill", List.of(chip));
         story.offer("retouch-spirit", List.of(chip));
-        story.agree("Anselm Rieke (invented)", Means.TELEPHONE, today.plusDays(6), "");
+        story.agree("Anselm Rieke (invented)", Means.TELEPHONE, weekday(15), "");
         live(story, 3, now.minus(Duration.ofHours(2)));
     }
 
@@ -119,8 +121,79 @@ final class OtherCases {
         story.offer("seam", List.of(seam));
         story.offer("board-planed", List.of(board));
         story.offer("strings-on", List.of());
-        story.agree("Music school Lower Aldern (invented)", Means.E_MAIL, today.plusDays(3), "Invoice to the school.");
+        story.agree("Music school Lower Aldern (invented)", Means.E_MAIL, weekday(7), "Invoice to the school.");
         live(story, 2, now.minus(Duration.ofHours(3)));
+    }
+
+    /** Agreed, and planned between the others; nobody has begun. */
+    private void orchestraViolaIsAgreed() throws IOException {
+        DemoVisit story = receive(
+                8,
+                "Ruta Kalnins (invented)",
+                InstrumentKind.VIOLA,
+                "Viola, 1970s, from an orchestra",
+                "Ines Marbach",
+                "The A string cuts into the nut; two pegs slip.",
+                "Before the tour.");
+        long nut = story.finding(new Seen(
+                "nut",
+                "nut grooves too low or deep",
+                "A string",
+                0.1,
+                0.05,
+                "",
+                OLD,
+                YES,
+                YES,
+                "The A string touches the board when it swings.",
+                ""));
+        stores.clock().set(today.minusDays(6), 12, 0);
+        story.offer("nut-new", List.of(nut));
+        story.offer("pegs-new", List.of());
+        story.offer("post", List.of());
+        story.offer("strings-on", List.of());
+        story.agree("Ruta Kalnins (invented)", Means.IN_PERSON, weekday(11), "");
+    }
+
+    /** Agreed, much work, and not promised for soon. */
+    private void bassViolinIsAgreed() throws IOException {
+        DemoVisit story = receive(
+                11,
+                "Jonas Thielemann (invented)",
+                InstrumentKind.VIOLIN,
+                "Violin, blond, about 1910",
+                "Tomas Lindqvist",
+                "Dull on the G string; a light tap tells of a loose bar.",
+                "No hurry, but well done.");
+        long bar = story.finding(new Seen(
+                "bass bar",
+                "loose bass bar",
+                "lower end",
+                35.0,
+                5,
+                "",
+                OLD,
+                YES,
+                YES,
+                "A tapping tool clicks over the lower 35 mm of the bar.",
+                "Seen with a mirror; the glue line is open."));
+        stores.clock().set(today.minusDays(5), 16, 0);
+        story.offer("top-off", List.of(bar));
+        story.offer("bass-bar", List.of(bar));
+        story.offer("top-on", List.of(bar));
+        story.offer("post", List.of());
+        story.offer("strings-on", List.of());
+        story.agree("Jonas Thielemann (invented)", Means.IN_PERSON, weekday(25), "");
+    }
+
+    /** So many days from today, or the Monday after when that is a weekend. */
+    private LocalDate weekday(int days) {
+        LocalDate day = today.plusDays(days);
+        return switch (day.getDayOfWeek()) {
+            case SATURDAY -> day.plusDays(2);
+            case SUNDAY -> day.plusDays(1);
+            default -> day;
+        };
     }
 
     /** Waits for its owner. */

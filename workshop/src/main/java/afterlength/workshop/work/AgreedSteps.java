@@ -3,6 +3,7 @@ package afterlength.workshop.work;
 import afterlength.workshop.agreement.AfterAgreement;
 import afterlength.workshop.agreement.Agreement;
 import afterlength.workshop.agreement.Treatment;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -30,6 +31,18 @@ public final class AgreedSteps implements AfterAgreement {
                 takeBack(handle, known);
             }
         }
+    }
+
+    /** The steps that would come of these treatments, in the order of the job; their ids are those of no kept step. */
+    public static List<Step> preview(long visitId, List<Treatment> accepted) {
+        List<Step> steps = new ArrayList<>();
+        for (Treatment treatment : JobOrder.of(accepted).treatments()) {
+            for (PlannedStep step : PlannedStep.listFor(treatment)) {
+                int position = steps.size() + 1;
+                steps.add(step.at(-position, visitId, treatment.id(), position));
+            }
+        }
+        return steps;
     }
 
     private static void leaveOut(Handle handle, long visit, List<Treatment> accepted) {

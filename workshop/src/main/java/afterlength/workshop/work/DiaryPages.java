@@ -28,6 +28,7 @@ final class DiaryPages implements Room {
     private final StepStore steps;
     private final DiaryStore diary;
     private final MaterialStore materials;
+    private final BenchAhead plan;
     private final Clock clock;
 
     DiaryPages(
@@ -37,6 +38,7 @@ final class DiaryPages implements Room {
             StepStore steps,
             DiaryStore diary,
             MaterialStore materials,
+            BenchAhead plan,
             Clock clock) {
         this.frames = frames;
         this.settings = settings;
@@ -44,6 +46,7 @@ final class DiaryPages implements Room {
         this.steps = steps;
         this.diary = diary;
         this.materials = materials;
+        this.plan = plan;
         this.clock = clock;
     }
 
@@ -175,7 +178,9 @@ final class DiaryPages implements Room {
                 .orElse(DiaryEvent.NOTE);
     }
 
-    private static void goToWork(Context context, DiaryEntry entry) {
-        context.redirect("/visits/" + entry.writing().visitId() + "/work?entry=" + entry.id());
+    /** A wait that was lengthened moves the plan: what it does to what was promised comes first. */
+    private void goToWork(Context context, DiaryEntry entry) {
+        context.redirect(
+                plan.findPageAfter(entry).orElse("/visits/" + entry.writing().visitId() + "/work?entry=" + entry.id()));
     }
 }

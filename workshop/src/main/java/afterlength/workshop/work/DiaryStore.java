@@ -46,7 +46,7 @@ public final class DiaryStore {
     }
 
     /** The diaries of all visits that have not been handed over. */
-    List<DiaryEntry> listInHouse() {
+    public List<DiaryEntry> listInHouse() {
         return ledger.read(
                 handle -> handle.createQuery("""
                         SELECT * FROM diary_entry_now d

@@ -4,15 +4,15 @@ import afterlength.workshop.ledger.Ledger;
 import java.util.List;
 
 /** Asks the whole house at once what is in it and how far each stage has come. */
-final class HouseStore {
+public final class HouseStore {
     private final Ledger ledger;
 
-    HouseStore(Ledger ledger) {
+    public HouseStore(Ledger ledger) {
         this.ledger = ledger;
     }
 
     /** In the order of what was promised, then of arrival. */
-    List<HouseVisit> list() {
+    public List<HouseVisit> list() {
         return ledger.read(
                 handle -> handle.createQuery("""
                         SELECT v.id AS visit_id, v.instrument_id, i.name AS instrument, v.number, v.received_on, v.promised_on,

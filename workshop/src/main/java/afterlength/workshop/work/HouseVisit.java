@@ -21,7 +21,7 @@ public record HouseVisit(
         int treatments,
         int agreements) {
 
-    String address() {
+    public String address() {
         return "/instruments/" + instrumentId + "#visit-" + visitId;
     }
 }

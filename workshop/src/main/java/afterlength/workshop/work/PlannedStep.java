@@ -51,6 +51,26 @@ public record PlannedStep(
                 step.blocksInstrument());
     }
 
+    /** As a step of a visit. */
+    Step at(long id, long visitId, long treatmentId, int position) {
+        return new Step(
+                id,
+                visitId,
+                treatmentId,
+                position,
+                name,
+                handsLowMin,
+                handsTypicalMin,
+                handsHighMin,
+                waitLowH,
+                waitTypicalH,
+                waitHighH,
+                needs,
+                blocksInstrument,
+                Step.Standing.IN_ORDER,
+                1);
+    }
+
     private static int whole(double minutes) {
         return Math.toIntExact(Math.round(minutes));
     }

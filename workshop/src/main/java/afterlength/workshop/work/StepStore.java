@@ -26,7 +26,7 @@ public final class StepStore {
     }
 
     /** The steps of all visits that have not been handed over. */
-    List<Step> listInHouse() {
+    public List<Step> listInHouse() {
         return ledger.read(handle -> handle.createQuery("""
                         SELECT * FROM step WHERE visit_id IN (
                           SELECT v.id FROM visit v WHERE NOT EXISTS (SELECT 1 FROM handover h WHERE h.visit_id = v.id))

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 record TodayPage(
         Frame frame,
         Today today,
+        BenchAhead.Ahead ahead,
         Sentence sentence,
         @Nullable Notice notice,
         List<String> hands,

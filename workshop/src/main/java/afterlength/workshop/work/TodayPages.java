@@ -10,6 +10,7 @@ import afterlength.workshop.ledger.SettingsStore;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
+import java.time.LocalTime;
 import java.util.Comparator;
 import java.util.List;
 
@@ -21,6 +22,7 @@ final class TodayPages implements Room {
     private final StepStore steps;
     private final DiaryStore diary;
     private final List<BenchTimers> timers;
+    private final BenchAhead plan;
     private final Clock clock;
     private final Notices notices;
 
@@ -31,6 +33,7 @@ final class TodayPages implements Room {
             StepStore steps,
             DiaryStore diary,
             List<BenchTimers> timers,
+            BenchAhead plan,
             Clock clock) {
         this.frames = frames;
         this.settings = settings;
@@ -38,6 +41,7 @@ final class TodayPages implements Room {
         this.steps = steps;
         this.diary = diary;
         this.timers = timers;
+        this.plan = plan;
         this.clock = clock;
         this.notices = new Notices(diary, steps, clock);
     }
@@ -50,13 +54,19 @@ final class TodayPages implements Room {
 
     private void show(Context context) {
         Settings now = settings.get();
+        BenchAhead.Ahead ahead = plan.at(clock.instant());
+        LocalTime closesAt = ahead.closesAt() == null ? now.closesAt() : ahead.closesAt();
         Today today = Today.of(
-                house.list(), steps.listInHouse(), diary.listInHouse(), new DayLeft(clock.instant(), now.closesAt()));
+                ahead.inOrder(house.list()),
+                steps.listInHouse(),
+                diary.listInHouse(),
+                new DayLeft(clock.instant(), closesAt));
         Templates.show(
                 context,
                 new TodayPage(
                         frames.at(Frame.Place.TODAY, "Today"),
                         today,
+                        ahead,
                         TodayWords.sentence(today),
                         notices.read(context).orElse(null),
                         now.hands(),

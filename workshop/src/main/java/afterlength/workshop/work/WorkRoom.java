@@ -21,10 +21,10 @@ public final class WorkRoom implements Room {
             InstrumentStore instruments,
             VisitStore visits,
             Clock clock) {
-        this(frames, ledger, settings, instruments, visits, List.of(), clock);
+        this(frames, ledger, settings, instruments, visits, List.of(), BenchAhead.UNPLANNED, clock);
     }
 
-    /** With clocks of the bench that belong to no step. */
+    /** With clocks of the bench that belong to no step, and with a plan. */
     public WorkRoom(
             Frames frames,
             Ledger ledger,
@@ -32,16 +32,17 @@ public final class WorkRoom implements Room {
             InstrumentStore instruments,
             VisitStore visits,
             List<BenchTimers> timers,
+            BenchAhead plan,
             Clock clock) {
         StepStore steps = new StepStore(ledger);
         DiaryStore diary = new DiaryStore(ledger);
         MaterialStore materials = new MaterialStore(ledger);
         rooms = List.of(
-                new TodayPages(frames, ledger, settings, steps, diary, timers, clock),
+                new TodayPages(frames, ledger, settings, steps, diary, timers, plan, clock),
                 new TapPages(settings, new OneTap(ledger), diary, clock),
                 new WorkPages(frames, ledger, instruments, visits, steps, diary, clock),
                 new StepPages(frames, ledger, visits, steps),
-                new DiaryPages(frames, settings, visits, steps, diary, materials, clock),
+                new DiaryPages(frames, settings, visits, steps, diary, materials, plan, clock),
                 new ShelfPages(frames, settings, materials));
     }
 

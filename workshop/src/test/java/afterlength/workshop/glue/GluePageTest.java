@@ -16,6 +16,7 @@ import afterlength.workshop.instrument.VisitStore;
 import afterlength.workshop.ledger.Ledger;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
+import afterlength.workshop.work.BenchAhead;
 import afterlength.workshop.work.WorkRoom;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -52,7 +53,15 @@ class GluePageTest {
         climate = new ClimateStore(ledger);
         desk = OpenedDesk.with(
                 new GluePages(frames, settings, visits, instruments, climate, glue, clock),
-                new WorkRoom(frames, ledger, settings, instruments, visits, List.of(new PotTimers(glue)), clock));
+                new WorkRoom(
+                        frames,
+                        ledger,
+                        settings,
+                        instruments,
+                        visits,
+                        List.of(new PotTimers(glue)),
+                        BenchAhead.UNPLANNED,
+                        clock));
     }
 
     @AfterEach

@@ -33,7 +33,8 @@ class InstrumentsPageTest {
             Document all = desk.get("/instruments?all=yes").page();
             assertThat(all.select(".answer").text()).isEqualTo("102 instruments");
             assertThat(all.select(".register .what").eachText()).hasSize(102).contains("Violin 1");
-            assertThat(desk.get("/instruments?find=violin+7+tamm").page()
+            assertThat(desk.get("/instruments?find=violin+7+tamm")
+                            .page()
                             .select(".answer")
                             .text())
                     .as("those with a 7 in their number")

@@ -75,6 +75,16 @@ final class OldShops {
                     + " VALUES (1, 1, 2026, 1, '2026-11-03', '2026-11-03', '', '', '', '', 'EUR', 'PER_LINE', 1, 0, 1, 0, '', '', '',"
                     + " '2026-11-03T10:00:00Z', 'h')",
             "INSERT INTO invoice_line VALUES (1, 1, NULL, 't', NULL, 1, 0)",
+            "INSERT INTO step (id, visit_id, position, name, hands_low_min, hands_typical_min, hands_high_min, wait_low_h,"
+                    + " wait_typical_h, wait_high_h, needs, blocks_instrument) VALUES (1, 1, 1, 's', 1, 2, 3, 0, 0, 0, '', 0)",
+            "INSERT INTO bench_plan (id, because, hand, written_at) VALUES (1, 'b', 'h', '2026-11-03T10:00:00Z')",
+            "INSERT INTO bench_plan_piece VALUES (1, 1, 0, '2026-11-03T10:00:00Z', '2026-11-03T10:05:00Z',"
+                    + " '2026-11-03T10:05:00Z', 'h')",
+            "INSERT INTO bench_plan_visit VALUES (1, 1, '2026-11-03T10:05:00Z', NULL, NULL)",
+            "INSERT INTO absence (id, away, from_day, to_day, reason, hand, written_at)"
+                    + " VALUES (1, 'h', '2026-11-03', '2026-11-04', '', 'h', '2026-11-03T10:00:00Z')",
+            "INSERT INTO visit_urgency (id, visit_id, urgency, hand, written_at)"
+                    + " VALUES (1, 1, 'URGENT', 'h', '2026-11-03T10:00:00Z')",
             "INSERT INTO handover (id, visit_id, handed_over_on, received_by, left_as_it_was, care, returned_parts, written_at, hand)"
                     + " VALUES (1, 1, '2026-11-03', 'n', '', '', '', '2026-11-03T10:00:00Z', 'h')");
 
