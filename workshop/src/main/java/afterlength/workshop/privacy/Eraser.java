@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 
 /**
- * Erases what a shop keeps about an owner, docs/decisions/0019: the owner's entry, who brought, agreed and received, the insured value,
+ * Erases what a shop keeps about an owner, docs/decisions/0019: the owner's entry, who brought, agreed, received and was billed, the insured value,
  * the person's words in any text, and what cameras noted in the photographs of their instruments. The instruments, what was seen,
  * measured and done stay. Backups are removed when asked for, otherwise named.
  */
@@ -76,6 +76,7 @@ public final class Eraser {
                         + visits + ")");
         update(handle, id, "UPDATE agreement SET agreed_by = '[erased]' WHERE visit_id IN (" + visits + ")");
         update(handle, id, "UPDATE handover SET received_by = '[erased]' WHERE visit_id IN (" + visits + ")");
+        update(handle, id, "UPDATE invoice SET buyer = '[erased]' WHERE visit_id IN (" + visits + ")");
     }
 
     private static void update(Handle handle, long ownerId, String sql) {

@@ -40,6 +40,7 @@ class ErasingStoreTest {
         eraser = new Eraser(shop.folder, shop.ledger);
         note("Clementine held the lamp; CLEMENTINE’s case smells of smoke.");
         note("Vantongerens Stachel ist neu.");
+        bill("C. V., at the larkrise");
         shop.ledger.copyTo(root.resolve("backups").resolve("before-version-10.db"));
     }
 
@@ -50,6 +51,18 @@ class ErasingStoreTest {
                         """)
                 .bind("visit", shop.cello.id())
                 .bind("remark", remark)
+                .execute());
+    }
+
+    private void bill(String buyer) {
+        shop.ledger.change(handle -> handle.createUpdate("""
+                        INSERT INTO invoice (visit_id, year, serial, issued_on, supplied_on, seller, seller_tax_id, buyer, subject,
+                          currency, rounding, net_minor, tax_minor, total_minor, paid_minor, terms, no_tax_reason, remark, written_at, hand)
+                        VALUES (:visit, 2026, 1, '2026-03-02', '2026-03-02', '', '', :buyer, '', 'EUR', 'PER_LINE', 100, 20, 120, 0, '',
+                          '', '', '2026-03-02T09:15:00Z', 'M')
+                        """)
+                .bind("visit", shop.cello.id())
+                .bind("buyer", buyer)
                 .execute());
     }
 
@@ -108,6 +121,9 @@ class ErasingStoreTest {
                 .hasSize(2)
                 .anyMatch(row -> row.contains("[erased] held the lamp; [erased]’s case smells of smoke."))
                 .anyMatch(row -> row.contains("[erased] Stachel ist neu."));
+        assertThat(after.getOrDefault("invoice", List.of()))
+                .singleElement()
+                .satisfies(row -> assertThat(row).contains("[erased]", "120"));
     }
 
     @Test
