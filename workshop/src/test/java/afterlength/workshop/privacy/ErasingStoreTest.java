@@ -89,6 +89,17 @@ class ErasingStoreTest {
         assertThat(erased.pictures()).isEqualTo(1);
     }
 
+    /** A killed program may have left half a picture, or a copy for an archive. */
+    @Test
+    void leftoversGoToo() throws IOException {
+        Files.writeString(root.resolve("photographs").resolve("incoming-1.part"), "Clementine");
+        Path copy = Files.createDirectories(root.resolve("archive-making-7").resolve("shop"));
+        Files.copy(root.resolve("shop.db"), copy.resolve("shop.db"));
+        erase(true);
+        assertThat(traces()).isEmpty();
+        assertThat(root.resolve("archive-making-7")).doesNotExist();
+    }
+
     @Test
     void backupsThatAreKeptAreNamed() throws IOException {
         Erased erased = erase(false);
