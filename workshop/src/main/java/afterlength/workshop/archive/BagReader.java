@@ -264,7 +264,7 @@ final class BagReader implements AutoCloseable {
         try (InputStream in = guarded(entry)) {
             byte[] bytes = in.readNBytes((int) LARGEST_TAG_FILE);
             return new String(bytes, StandardCharsets.UTF_8);
-        } catch (ZipException damaged) {
+        } catch (ZipException | EOFException damaged) {
             throw new ArchiveRefused(
                     "“" + name + "” cannot be unpacked (" + damaged.getMessage() + "); it is damaged.");
         }

@@ -52,8 +52,8 @@ class CheckPageTest {
         assertThat(page.words(".answer")).isEqualTo("0 of 2 measures of the handover on 1 April 2026 are taken again.");
         assertThat(page.lines("legend"))
                 .containsExactly(
-                        "body length: 405.5 ± 0.1 mm at handover, by tape",
-                        "projection: 32.0 ± 0.2 mm at handover, by straight-edge");
+                        "body length: 405.5 ± 0.1 mm at handover (tape)",
+                        "projection: 32.0 ± 0.2 mm at handover (straight-edge)");
     }
 
     @Test
