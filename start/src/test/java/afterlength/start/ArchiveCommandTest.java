@@ -81,6 +81,15 @@ class ArchiveCommandTest {
     }
 
     @Test
+    void aPlaceThatIsNotThereIsNamed() {
+        Ledger.open(ShopFolder.open(folder.resolve("shop")));
+        assertThat(type("archive", "--shop", path("shop"), "--to", path("none/a.zip"))
+                        .problems())
+                .containsExactly(": There is no folder for \"" + path("none/a.zip")
+                        + "\". Make it first, or name another place with --to FILE.zip.");
+    }
+
+    @Test
     void whatIsNoArchiveIsRefusedAndNothingIsLeft() throws IOException {
         Files.writeString(folder.resolve("letter.zip"), "Dear archive");
         assertThat(type("read-archive", path("letter.zip"), "--shop", path("back"))

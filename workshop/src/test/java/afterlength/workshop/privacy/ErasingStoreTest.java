@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import afterlength.workshop.archive.SmallShop;
 import afterlength.workshop.archive.WholeShop;
+import afterlength.workshop.instrument.InstrumentStore;
 import afterlength.workshop.instrument.OwnerStore;
 import afterlength.workshop.instrument.PersonWords;
 import com.drew.imaging.ImageMetadataReader;
@@ -119,6 +120,15 @@ class ErasingStoreTest {
                 .hasSize(2)
                 .anyMatch(row -> row.contains("[erased] held the lamp; [erased]’s case smells of smoke."))
                 .anyMatch(row -> row.contains("[erased] Stachel ist neu."));
+    }
+
+    @Test
+    void searchFindsTheInstrumentAndNoPerson() {
+        InstrumentStore instruments = new InstrumentStore(shop.ledger);
+        assertThat(instruments.find("Vantongeren")).isNotEmpty();
+        erase(true);
+        assertThat(instruments.find("Vantongeren")).isEmpty();
+        assertThat(instruments.find("Viola")).hasSize(1);
     }
 
     @Test
