@@ -251,6 +251,7 @@ final class House {
                 new SetupChapter(setups),
                 new RetouchChapter(new CaseDesk(retouches, palette, coats)),
                 new HandoverChapter(handovers));
+        ArchivePages archivePages = new ArchivePages(frames, folder, instruments, owners, archiveMaker());
         List<Room> rooms = List.of(
                 new InstrumentPages(frames, owners, instruments, visits, chapters),
                 new ReceivePages(frames, settings, owners, instruments, visits, clock),
@@ -282,8 +283,9 @@ final class House {
                 new ClimatePages(frames, settings, climate, loggerFiles, clock),
                 new GluePages(frames, settings, visits, instruments, climate, glue, clock),
                 new SourcesPages(frames),
-                new PersonPages(frames, settings, owners, ledger, new Eraser(folder, ledger), clock),
-                new ArchivePages(frames, folder, instruments, owners, archiveMaker()),
+                new PersonPages(
+                        frames, settings, owners, ledger, new Eraser(folder, ledger), archivePages::forget, clock),
+                archivePages,
                 new SetupPages(
                         frames,
                         instruments,

@@ -54,6 +54,12 @@ public final class ArchivePages implements Room {
         routes.post("/shelf/archive/read", this::read);
     }
 
+    /** Lets go of an archive that lies ready, since something in it was erased. */
+    public void forget() {
+        jobs.find().ifPresent(ArchiveJob::stop);
+        jobs.forget();
+    }
+
     private void show(Context context) {
         String what = context.queryParam("what");
         show(context, Typed.known(Map.of("what", what == null ? "shop" : what, "folder", freeName())));
