@@ -60,7 +60,24 @@ final class ArchiveCommand implements Command {
                     shop.toString(),
                     "There is no shop in the folder " + shop + ". Name its folder with --shop FOLDER."));
         }
+        options.find("--to").ifPresent(file -> checkPlace(file, problems));
         return problems.isEmpty() ? write(options, shop, wish, console) : refuse(problems, console);
+    }
+
+    private static void checkPlace(String file, List<Problem> problems) {
+        try {
+            Path folder = Path.of(file).toAbsolutePath().getParent();
+            if (folder == null || !Files.isDirectory(folder)) {
+                problems.add(new Problem(
+                        "",
+                        file,
+                        "There is no folder for \"" + file
+                                + "\". Make it first, or name another place with --to FILE.zip."));
+            }
+        } catch (InvalidPathException wrong) {
+            problems.add(new Problem(
+                    "", file, "\"" + file + "\" cannot be the name of a file. Name another with --to FILE.zip."));
+        }
     }
 
     private static ArchiveWish wish(Options options, List<Problem> problems) {

@@ -336,6 +336,7 @@ final class House {
                 new RetouchChapter(new CaseDesk(retouches, palette, coats), mendedLines),
                 new HandoverChapter(handovers),
                 new InvoiceChapter(invoices));
+        ArchivePages archivePages = new ArchivePages(frames, folder, instruments, owners, archiveMaker());
         List<Room> rooms = List.of(
                 new InstalledPages(frames),
                 new InstrumentPages(frames, owners, instruments, visits, chapters),
@@ -384,8 +385,9 @@ final class House {
                 new GluePages(frames, settings, visits, instruments, climate, glue, clock),
                 new BackupPages(frames, folder, clock),
                 new SourcesPages(frames),
-                new PersonPages(frames, settings, owners, ledger, new Eraser(folder, ledger), clock),
-                new ArchivePages(frames, folder, instruments, owners, archiveMaker()),
+                new PersonPages(
+                        frames, settings, owners, ledger, new Eraser(folder, ledger), archivePages::forget, clock),
+                archivePages,
                 new SetupPages(
                         frames,
                         instruments,

@@ -48,7 +48,11 @@ class PagesBrowserTest {
             "visits/1/treatments",
             "visits/1/work",
             "visits/1/setup",
-            "visits/1/handover");
+            "visits/1/handover",
+            "visits/1/story",
+            "shelf/archive",
+            "owners/1/data",
+            "instruments?find=seam");
 
     private static final Map<String, String> MEASURED_VIOLA = measuredViola();
 

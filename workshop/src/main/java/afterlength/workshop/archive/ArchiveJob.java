@@ -4,13 +4,14 @@ import java.nio.file.Path;
 import java.util.concurrent.CancellationException;
 import org.jspecify.annotations.Nullable;
 
-/** An archive being made, seen from a page: how far it has come, and how it ended. */
+/** An archive being made or read, seen from a page: how far it has come, and how it ended. */
 final class ArchiveJob implements Progress {
     private volatile String step = "Beginning";
     private volatile long done;
     private volatile long all = 1;
     private volatile boolean stopping;
     private volatile @Nullable Path file;
+    private volatile @Nullable Path shop;
     private volatile String failure = "";
 
     @Override
@@ -31,17 +32,27 @@ final class ArchiveJob implements Progress {
         file = made;
     }
 
+    void endReading(Path built) {
+        shop = built;
+    }
+
     void fail(String why) {
         failure = why;
     }
 
     boolean running() {
-        return file == null && failure.isEmpty();
+        return file == null && shop == null && failure.isEmpty();
     }
 
     @Nullable
     Path file() {
         return file;
+    }
+
+    /** The folder of the shop that was made of an archive. */
+    @Nullable
+    Path shop() {
+        return shop;
     }
 
     /** Why it came to nothing; empty while it runs and when it went well. */

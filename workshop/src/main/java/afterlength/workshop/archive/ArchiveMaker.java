@@ -1,5 +1,8 @@
 package afterlength.workshop.archive;
 
+import afterlength.workshop.instrument.InstrumentStore;
+import afterlength.workshop.instrument.OwnerStore;
+import afterlength.workshop.ledger.FreshShop;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -48,6 +51,7 @@ public final class ArchiveMaker {
 
     /** Writes the archive to a file, which is replaced. */
     public void write(ArchiveWish wish, Path file, Progress progress) throws IOException {
+        checkThere(wish);
         UUID number = ArchiveNumber.of(shop.ledger());
         Path target = file.toAbsolutePath();
         Path part = Files.createTempFile(target.getParent(), "archive-", ".part");
@@ -59,6 +63,16 @@ public final class ArchiveMaker {
             Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
         } finally {
             Files.deleteIfExists(part);
+        }
+    }
+
+    /** An archive of nothing would look like one of something. */
+    private void checkThere(ArchiveWish wish) {
+        String table = wish.findTable().orElse("");
+        if (table.equals("owner")) {
+            new OwnerStore(shop.ledger()).get(wish.id());
+        } else if (!table.isEmpty()) {
+            new InstrumentStore(shop.ledger()).get(wish.id());
         }
     }
 
@@ -79,7 +93,7 @@ public final class ArchiveMaker {
         facts.put("External-Description", "Restoration records of bowed string instruments: " + wish.words());
         facts.put(HOLDS_FACT, wish.words());
         facts.put(FORMAT_FACT, FORMAT);
-        facts.put(VERSION_FACT, Integer.toString(afterlength.workshop.ledger.FreshShop.newestVersion()));
+        facts.put(VERSION_FACT, Integer.toString(FreshShop.newestVersion()));
         return facts;
     }
 

@@ -10,7 +10,5 @@ import java.util.List;
  *
  * @param choices what an archive can be made of, as a select has it
  * @param beside the folder in which new shops are made
- * @param read where an archive was read to just now, or empty
  */
-record ArchivePage(
-        Frame frame, List<Choice> choices, ArchiveProgress progress, Typed typed, String beside, String read) {}
+record ArchivePage(Frame frame, List<Choice> choices, ArchiveProgress progress, Typed typed, String beside) {}

@@ -48,21 +48,27 @@ public final class ArchivePages implements Room {
         routes.post("/shelf/archive/make", this::make);
         routes.post("/shelf/archive/stop", context -> {
             jobs.find().ifPresent(ArchiveJob::stop);
-            context.redirect("/shelf/archive#make");
+            context.redirect("/shelf/archive");
         });
         routes.get("/shelf/archive/made", this::fetch);
         routes.post("/shelf/archive/read", this::read);
     }
 
-    private void show(Context context) {
-        String what = context.queryParam("what");
-        show(context, Typed.known(Map.of("what", what == null ? "shop" : what, "folder", freeName())), "");
+    /** Lets go of an archive that lies ready, since something in it was erased. */
+    public void forget() {
+        jobs.find().ifPresent(ArchiveJob::stop);
+        jobs.forget();
     }
 
-    private void show(Context context, Typed typed, String read) {
+    private void show(Context context) {
+        String what = context.queryParam("what");
+        show(context, Typed.known(Map.of("what", what == null ? "shop" : what, "folder", freeName())));
+    }
+
+    private void show(Context context, Typed typed) {
         Addresses.status(context, typed);
         Frame frame = frames.at(Frame.Place.SHELF, "Archives").back("/shelf", "Shelf");
-        Templates.show(context, new ArchivePage(frame, choices(), progress(), typed, beside().toString(), read));
+        Templates.show(context, new ArchivePage(frame, choices(), progress(), typed, beside().toString()));
     }
 
     private ArchiveProgress progress() {
@@ -86,7 +92,7 @@ public final class ArchivePages implements Room {
     private void make(Context context) {
         Typed typed = Typed.from(context);
         jobs.begin(wish(typed.raw("what"), typed.ticked("without", "yes")));
-        context.redirect("/shelf/archive#make");
+        context.redirect("/shelf/archive");
     }
 
     private ArchiveWish wish(String what, boolean without) {
@@ -130,20 +136,26 @@ public final class ArchivePages implements Room {
         } else if (typed.sound()) {
             read(file, beside().resolve(name), typed);
         }
-        show(context, typed, typed.sound() ? beside().resolve(name).toString() : "");
+        show(context, typed);
     }
 
-    private static void read(UploadedFile file, Path place, Typed typed) {
-        try {
+    /** A refusal is told beside the field as soon as it is known, otherwise where the work is followed. */
+    private void read(UploadedFile file, Path place, Typed typed) {
+        if (!jobs.beginReading(brought(file), place)) {
+            typed.note("archive", "Another archive is being made or read. Wait until it is done, or stop it.");
+            return;
+        }
+        jobs.find()
+                .map(ArchiveJob::failure)
+                .filter(failure -> !failure.isEmpty())
+                .ifPresent(failure -> typed.note("archive", failure));
+    }
+
+    private static Path brought(UploadedFile file) {
+        try (InputStream in = file.content()) {
             Path brought = Files.createTempFile("afterlength-brought-", ".zip");
-            try (InputStream in = file.content()) {
-                Files.copy(in, brought, StandardCopyOption.REPLACE_EXISTING);
-                ArchiveReader.read(brought, place, Progress.NOBODY);
-            } finally {
-                Files.deleteIfExists(brought);
-            }
-        } catch (ArchiveRefused refused) {
-            typed.note("archive", refused.getMessage() + " Nothing was kept of it.");
+            Files.copy(in, brought, StandardCopyOption.REPLACE_EXISTING);
+            return brought;
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }

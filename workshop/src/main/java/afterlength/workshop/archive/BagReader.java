@@ -1,5 +1,6 @@
 package afterlength.workshop.archive;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -228,7 +229,7 @@ final class BagReader implements AutoCloseable {
         long bytes;
         try (InputStream in = new DigestInputStream(guarded(entry), digest)) {
             bytes = in.transferTo(java.io.OutputStream.nullOutputStream());
-        } catch (ZipException damaged) {
+        } catch (ZipException | EOFException damaged) {
             throw new ArchiveRefused(
                     "“" + path + "” cannot be unpacked (" + damaged.getMessage() + "); it is damaged.");
         }
@@ -263,7 +264,7 @@ final class BagReader implements AutoCloseable {
         try (InputStream in = guarded(entry)) {
             byte[] bytes = in.readNBytes((int) LARGEST_TAG_FILE);
             return new String(bytes, StandardCharsets.UTF_8);
-        } catch (ZipException damaged) {
+        } catch (ZipException | EOFException damaged) {
             throw new ArchiveRefused(
                     "“" + name + "” cannot be unpacked (" + damaged.getMessage() + "); it is damaged.");
         }

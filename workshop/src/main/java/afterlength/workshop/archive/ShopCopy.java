@@ -41,7 +41,7 @@ final class ShopCopy implements AutoCloseable {
     }
 
     static ShopCopy of(ShopAtHand shop, ArchiveWish wish, Progress progress) throws IOException {
-        ShopCopy copy = new ShopCopy(Files.createTempDirectory(shop.folder().root(), "archive-making-"));
+        ShopCopy copy = new ShopCopy(Files.createTempDirectory(shop.folder().root(), Eraser.COPY_FOR_ARCHIVE));
         try {
             shop.ledger().copyTo(copy.folder.database());
             wish.findTable().ifPresent(table -> copy.open().cutDownTo(table, wish.id(), SETTINGS_THAT_GO_OUT));

@@ -74,7 +74,8 @@ public final class CalendarPages implements Room {
                     "visit-" + visit.number() + "-check@afterlength",
                     check,
                     instrument.name() + ": check",
-                    "The measures of visit " + visit.number() + " are taken again and laid beside those of the handover.",
+                    "The measures of visit " + visit.number()
+                            + " are taken again and laid beside those of the handover.",
                     now));
         }
         return entries;

@@ -90,7 +90,8 @@ public final class CheckPages implements Room {
         Templates.show(
                 context,
                 new CheckPage(
-                        frames.of("Check after the handover").back("/instruments/" + instrument.id(), instrument.name()),
+                        frames.of("Check after the handover")
+                                .back("/instruments/" + instrument.id(), instrument.name()),
                         check,
                         typed));
     }

@@ -20,8 +20,7 @@ public final class HandoverChapter implements Chapter {
 
     @Override
     public Content about(Visit visit) {
-        return Templates.part(
-                new HandoverSummary(
+        return Templates.part(new HandoverSummary(
                 visit, handovers.findNow(visit.id()).orElse(null), handovers.wentHomeBefore(visit.id())));
     }
 }

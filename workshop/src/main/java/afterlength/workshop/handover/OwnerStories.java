@@ -84,12 +84,17 @@ public final class OwnerStories {
                 measures.pairs(visit.id()),
                 handover == null
                         ? List.of()
-                        : handover.care().lines().filter(line -> !line.isBlank()).map(clean).toList(),
+                        : handover.care()
+                                .lines()
+                                .filter(line -> !line.isBlank())
+                                .map(clean)
+                                .toList(),
                 handover == null ? null : handover.handedOverOn()));
     }
 
     private static String sentence(Finding finding) {
-        return finding.title() + (finding.place().isEmpty() ? "" : ", " + finding.place())
+        return finding.title()
+                + (finding.place().isEmpty() ? "" : ", " + finding.place())
                 + (finding.observation().isEmpty() ? "" : ": " + finding.observation());
     }
 
@@ -97,7 +102,8 @@ public final class OwnerStories {
         Map<LocalDate, StoryDay> days = new TreeMap<>();
         diary.listNow(visit.id()).stream()
                 .filter(entry -> entry.writing().what() != DiaryEvent.STARTED)
-                .forEach(entry -> day(days, Days.day(entry.writing().at())).lines().add(line(entry, clean)));
+                .forEach(entry ->
+                        day(days, Days.day(entry.writing().at())).lines().add(line(entry, clean)));
         photographs.list(visit.id()).stream()
                 .filter(photograph -> chosen.contains(photograph.id()))
                 .forEach(photograph ->

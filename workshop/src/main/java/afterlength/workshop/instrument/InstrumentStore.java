@@ -3,6 +3,9 @@ package afterlength.workshop.instrument;
 import afterlength.workshop.desk.NotHere;
 import afterlength.workshop.ledger.Ledger;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 
 /** Keeps instruments and finds them again. */
@@ -23,7 +26,7 @@ public final class InstrumentStore {
 
     /**
      * Instruments whose name, story, owner, visit number or words of a finding contain all the words asked for; all of them when
-     * nothing is asked. Those in the house come first.
+     * nothing is asked. Those in the house come first. Capitals do not matter.
      */
     public List<Listing> find(String words) {
         return find(words, Integer.MAX_VALUE).lines();
@@ -36,28 +39,55 @@ public final class InstrumentStore {
         // A backslash would do for SQLite, but Jdbi reads it as escaping the quotation mark behind it.
         StringBuilder sql = new StringBuilder("""
                 SELECT i.id, i.name, i.kind, o.name AS owner, v.number AS visit_number, v.received_on, v.promised_on, count(*) OVER () AS in_all,
-                       (v.id IS NOT NULL AND NOT EXISTS (SELECT 1 FROM handover h WHERE h.visit_id = v.id)) AS in_house
+                       (v.id IS NOT NULL AND NOT EXISTS (SELECT 1 FROM handover h WHERE h.visit_id = v.id)) AS in_house,
+                       :seen AS seen
                 FROM instrument i JOIN owner o ON o.id = i.owner_id
                 LEFT JOIN visit v ON v.id = (SELECT max(id) FROM visit WHERE instrument_id = i.id)
                 WHERE 1 = 1
-                """);
+                """.replace(":seen", seen(wanted.size())));
         for (int n = 0; n < wanted.size(); n++) {
             sql.append("""
                     AND (i.name LIKE :wN ESCAPE '!' OR o.name LIKE :wN ESCAPE '!' OR i.label_words LIKE :wN ESCAPE '!'
-                      OR i.story_told LIKE :wN ESCAPE '!' OR i.kind LIKE :wN ESCAPE '!'
+                      OR i.story_told LIKE :wN ESCAPE '!' OR i.story_documented LIKE :wN ESCAPE '!' OR i.kind LIKE :wN ESCAPE '!'
                       OR EXISTS (SELECT 1 FROM visit w WHERE w.instrument_id = i.id AND w.number LIKE :wN ESCAPE '!')
                       OR EXISTS (SELECT 1 FROM finding_now f JOIN visit w ON w.id = f.visit_id WHERE w.instrument_id = i.id
-                           AND (f.observation LIKE :wN ESCAPE '!' OR f.part LIKE :wN ESCAPE '!' OR f.kind LIKE :wN ESCAPE '!')))
-                    """.replace(":wN", ":w" + n));
+                           AND (:finding)))
+                    """.replace(":finding", ofFinding("wN")).replace(":wN", ":w" + n));
         }
         sql.append("ORDER BY in_house DESC, v.received_on DESC, i.id DESC LIMIT :most");
         return ledger.read(handle -> {
             var query = handle.createQuery(sql.toString()).bind("most", most);
             for (int n = 0; n < wanted.size(); n++) {
-                query.bind("w" + n, "%" + wanted.get(n).replaceAll("([!%_])", "!$1") + "%");
+                query.bind("w" + n, "%" + pattern(wanted.get(n)) + "%");
             }
             return Found.of(query.mapTo(Listing.class).list());
         });
+    }
+
+    private static String ofFinding(String word) {
+        return Stream.of("observation", "part", "kind", "place", "interpretation")
+                .map(column -> "f." + column + " LIKE :" + word + " ESCAPE '!'")
+                .collect(Collectors.joining(" OR "));
+    }
+
+    /** The first finding in which any of the words stands, as one line. */
+    private static String seen(int words) {
+        if (words == 0) {
+            return "NULL";
+        }
+        String any = IntStream.range(0, words).mapToObj(n -> ofFinding("w" + n)).collect(Collectors.joining(" OR "));
+        return "(SELECT f.kind || ', ' || f.part || ': ' || f.observation FROM finding_now f JOIN visit w ON w.id = f.visit_id"
+                + " WHERE w.instrument_id = i.id AND (" + any + ") ORDER BY f.id LIMIT 1)";
+    }
+
+    /** The database knows capitals of a to z only, so that any other letter that has one may be any letter. */
+    private static String pattern(String word) {
+        return word.replaceAll("([!%_])", "!$1")
+                .codePoints()
+                .mapToObj(letter -> letter > 127 && Character.toLowerCase(letter) != Character.toUpperCase(letter)
+                        ? "_"
+                        : Character.toString(letter))
+                .collect(Collectors.joining());
     }
 
     /** Answers false, and changes nothing, when somebody else has changed the instrument meanwhile. */

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
  * An instrument as a line of a list, with its latest visit.
  *
  * @param inAll how many instruments were found with it
+ * @param seen a finding in which words that were asked for stand, null when none does
  */
 public record Listing(
         long id,
@@ -17,4 +18,5 @@ public record Listing(
         @Nullable LocalDate receivedOn,
         @Nullable LocalDate promisedOn,
         boolean inHouse,
-        int inAll) {}
+        int inAll,
+        @Nullable String seen) {}

@@ -13,8 +13,9 @@ public final class PersonWords {
 
     public static List<String> of(Owner owner) {
         Set<String> words = new LinkedHashSet<>();
+        String name = owner.name().replaceAll("\\([^)]*\\)", " ").strip();
         words.add(owner.name().strip());
-        Arrays.stream(owner.name().split("[\\s,;()]+", -1)).forEach(words::add);
+        Arrays.stream(name.split("[\\s,;]+", -1)).forEach(words::add);
         words.add(owner.email().strip());
         words.add(owner.phone().strip());
         words.add(owner.phone().replaceAll("[^0-9]", ""));

@@ -13,6 +13,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,9 @@ import org.jdbi.v3.core.Handle;
  * measured and done stay. Backups are removed when asked for, otherwise named.
  */
 public final class Eraser {
+    /** How the folder of a copy begins from which an archive is made. */
+    public static final String COPY_FOR_ARCHIVE = "archive-making-";
+
     private final ShopFolder folder;
     private final Ledger ledger;
     private final Photographs originals;
@@ -56,6 +60,7 @@ public final class Eraser {
             return swept;
         });
         pictures.keySet().forEach(this::removeWhenUnused);
+        removeLeftovers();
         if (backupsToo) {
             backups().forEach(name -> remove(folder.backups().resolve(name)));
         }
@@ -147,6 +152,23 @@ public final class Eraser {
             names(folder.thumbnails()).stream()
                     .filter(small -> small.startsWith(name))
                     .forEach(small -> remove(folder.thumbnails().resolve(small)));
+        }
+    }
+
+    /** What a program that was killed left half-made: pictures coming in, copies for an archive. */
+    private void removeLeftovers() {
+        for (Path place : List.of(folder.root(), folder.photographs(), folder.thumbnails())) {
+            names(place).stream()
+                    .filter(name -> name.endsWith(".part") || name.startsWith(COPY_FOR_ARCHIVE))
+                    .forEach(name -> removeAll(place.resolve(name)));
+        }
+    }
+
+    private static void removeAll(Path root) {
+        try (Stream<Path> files = Files.walk(root)) {
+            files.sorted(Comparator.reverseOrder()).forEach(Eraser::remove);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
         }
     }
 

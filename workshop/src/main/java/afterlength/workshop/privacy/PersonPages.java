@@ -31,15 +31,28 @@ public final class PersonPages implements Room {
     private final OwnerStore owners;
     private final Ledger ledger;
     private final Eraser eraser;
+    private final Runnable forget;
     private final Clock clock;
 
+    /**
+     * Pages over these stores.
+     *
+     * @param forget lets go of whatever copies of the shop lie ready to be fetched
+     */
     public PersonPages(
-            Frames frames, SettingsStore settings, OwnerStore owners, Ledger ledger, Eraser eraser, Clock clock) {
+            Frames frames,
+            SettingsStore settings,
+            OwnerStore owners,
+            Ledger ledger,
+            Eraser eraser,
+            Runnable forget,
+            Clock clock) {
         this.frames = frames;
         this.settings = settings;
         this.owners = owners;
         this.ledger = ledger;
         this.eraser = eraser;
+        this.forget = forget;
         this.clock = clock;
     }
 
@@ -84,6 +97,9 @@ public final class PersonPages implements Room {
                         hand,
                         clock.instant().truncatedTo(ChronoUnit.SECONDS))
                 : null;
+        if (done != null) {
+            forget.run();
+        }
         show(context, owner(context), typed, done);
     }
 

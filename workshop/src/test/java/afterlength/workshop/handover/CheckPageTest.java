@@ -49,12 +49,11 @@ class CheckPageTest {
     @Test
     void everyMeasureOfTheHandoverIsAskedAgain() {
         OpenedDesk.Answer page = shop.desk.get(page());
-        assertThat(page.words(".answer"))
-                .isEqualTo("0 of 2 measures of the handover on 1 April 2026 are taken again.");
+        assertThat(page.words(".answer")).isEqualTo("0 of 2 measures of the handover on 1 April 2026 are taken again.");
         assertThat(page.lines("legend"))
                 .containsExactly(
-                        "body length: 405.5 ± 0.1 mm at handover, by tape",
-                        "projection: 32.0 ± 0.2 mm at handover, by straight-edge");
+                        "body length: 405.5 ± 0.1 mm at handover (tape)",
+                        "projection: 32.0 ± 0.2 mm at handover (straight-edge)");
     }
 
     @Test
@@ -83,8 +82,8 @@ class CheckPageTest {
 
     @Test
     void aSlipIsRefusedAndEverythingTypedIsKept() {
-        OpenedDesk.Answer page = shop.desk.post(
-                page(), "value_" + projection, "3050", "plus_minus_" + projection, "", "hand", "Ida");
+        OpenedDesk.Answer page =
+                shop.desk.post(page(), "value_" + projection, "3050", "plus_minus_" + projection, "", "hand", "Ida");
         assertThat(page.status()).isEqualTo(422);
         assertThat(page.words(".problems"))
                 .contains("The value of projection is 3050; allowed is 3 to 250 mm.")
@@ -112,6 +111,7 @@ class CheckPageTest {
 
     @Test
     void withoutAnEarlierHandoverThereIsNothingToCheckAgainst() {
-        assertThat(shop.desk.get("/visits/" + shop.shop.cello.id() + "/check").status()).isEqualTo(404);
+        assertThat(shop.desk.get("/visits/" + shop.shop.cello.id() + "/check").status())
+                .isEqualTo(404);
     }
 }

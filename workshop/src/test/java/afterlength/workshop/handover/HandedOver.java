@@ -50,7 +50,11 @@ final class HandedOver {
                 SmallShop.NOW,
                 "M"));
         diary.write(
-                Writing.note(shop.viola.id(), Instant.parse("2026-03-05T10:00:00Z"), "Ida Muster", "Clementine held the lamp."),
+                Writing.note(
+                        shop.viola.id(),
+                        Instant.parse("2026-03-05T10:00:00Z"),
+                        "Ida Muster",
+                        "Clementine held the lamp."),
                 SmallShop.NOW);
         desk = desk();
     }
@@ -93,7 +97,8 @@ final class HandedOver {
                 1));
     }
 
-    static Measure measure(Visit visit, Moment moment, String quantity, double value, double plusMinus, double humidity_pct) {
+    static Measure measure(
+            Visit visit, Moment moment, String quantity, double value, double plusMinus, double humidity_pct) {
         return new Measure(
                 0,
                 visit.id(),

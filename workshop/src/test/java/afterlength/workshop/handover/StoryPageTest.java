@@ -39,14 +39,17 @@ class StoryPageTest {
     void thePageOffersPicturesAndWords() {
         OpenedDesk.Answer page = shop.desk.get(story);
         assertThat(page.page().select("input[name=picture][checked]")).hasSize(1);
-        assertThat(page.words("textarea[name=words]")).contains("Clementine Vantongeren", "clementine.vantongeren@example.org");
+        assertThat(page.words("textarea[name=words]"))
+                .contains("Clementine Vantongeren", "clementine.vantongeren@example.org");
     }
 
     @Test
     void itTellsTheDaysWithoutPeopleAndNeedsNothingElse() throws Exception {
         OpenedDesk.Answer file = made("picture", "1", "words", "Clementine Vantongeren\nClementine");
         assertThat(file.lines("h2")).contains("What was seen", "5 March 2026", "2 March 2026", "Care");
-        assertThat(file.words()).contains("… held the lamp.", "as … likes.").doesNotContain("Clementine", "Muster", "Larkrise");
+        assertThat(file.words())
+                .contains("… held the lamp.", "as … likes.")
+                .doesNotContain("Clementine", "Muster", "Larkrise");
         assertThat(file.page().html()).doesNotContain("http:", "https:", "<script", "<link");
         String source = file.page().select("img").attr("src");
         assertThat(source).startsWith("data:image/jpeg;base64,");
@@ -57,12 +60,17 @@ class StoryPageTest {
     @Test
     void onlyChosenPicturesAreInIt() {
         assertThat(made("words", "").page().select("img")).isEmpty();
-        assertThat(made("picture", "2", "words", "").page().select("img")).as("of another visit").isEmpty();
+        assertThat(made("picture", "2", "words", "").page().select("img"))
+                .as("of another visit")
+                .isEmpty();
     }
 
     @Test
     void theCalendarOfAVisitHoldsTheCheckAndNoName() {
-        String file = shop.desk.get("/visits/" + shop.shop.viola.id() + "/dates.ics").page().text();
+        String file = shop.desk
+                .get("/visits/" + shop.shop.viola.id() + "/dates.ics")
+                .page()
+                .text();
         assertThat(file)
                 .contains("DTSTART;VALUE=DATE:20270401", "SUMMARY:Viola: check")
                 .doesNotContain("promised", "Clementine");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import afterlength.workshop.archive.SmallShop;
 import afterlength.workshop.archive.WholeShop;
+import afterlength.workshop.instrument.InstrumentStore;
 import afterlength.workshop.instrument.OwnerStore;
 import afterlength.workshop.instrument.PersonWords;
 import com.drew.imaging.ImageMetadataReader;
@@ -102,6 +103,17 @@ class ErasingStoreTest {
         assertThat(erased.pictures()).isEqualTo(1);
     }
 
+    /** A killed program may have left half a picture, or a copy for an archive. */
+    @Test
+    void leftoversGoToo() throws IOException {
+        Files.writeString(root.resolve("photographs").resolve("incoming-1.part"), "Clementine");
+        Path copy = Files.createDirectories(root.resolve("archive-making-7").resolve("shop"));
+        Files.copy(root.resolve("shop.db"), copy.resolve("shop.db"));
+        erase(true);
+        assertThat(traces()).isEmpty();
+        assertThat(root.resolve("archive-making-7")).doesNotExist();
+    }
+
     @Test
     void backupsThatAreKeptAreNamed() throws IOException {
         Erased erased = erase(false);
@@ -124,6 +136,15 @@ class ErasingStoreTest {
         assertThat(after.getOrDefault("invoice", List.of()))
                 .singleElement()
                 .satisfies(row -> assertThat(row).contains("[erased]", "120"));
+    }
+
+    @Test
+    void searchFindsTheInstrumentAndNoPerson() {
+        InstrumentStore instruments = new InstrumentStore(shop.ledger);
+        assertThat(instruments.find("Vantongeren")).isNotEmpty();
+        erase(true);
+        assertThat(instruments.find("Vantongeren")).isEmpty();
+        assertThat(instruments.find("Viola")).hasSize(1);
     }
 
     @Test

@@ -22,6 +22,7 @@ class PersonPageTest {
     private SmallShop shop;
     private OwnerStore owners;
     private OpenedDesk desk;
+    private int forgotten;
 
     @BeforeEach
     void open() throws IOException {
@@ -34,6 +35,7 @@ class PersonPageTest {
                 owners,
                 shop.ledger,
                 new Eraser(shop.folder, shop.ledger),
+                () -> forgotten++,
                 SmallShop.CLOCK));
     }
 
@@ -81,6 +83,7 @@ class PersonPageTest {
                         + " What was seen, measured and done on the instruments is kept.");
         assertThat(page.words())
                 .contains("No backup lies in the shop's folder.", "Copies elsewhere:", "a name on a case");
+        assertThat(forgotten).as("archives that lay ready").isEqualTo(1);
         assertThat(owners.get(1).name()).isEqualTo("Erased owner 1");
         assertThat(owners.get(2).name()).isEqualTo("Balthasar Quirrenbach");
     }
