@@ -249,5 +249,6 @@ final class FormFuzz {
                         .mapToInt(Integer::intValue)
                         .sum() + " cases, "
                 + fuzz.faults().size() + " faults");
+        System.exit(0);
     }
 }

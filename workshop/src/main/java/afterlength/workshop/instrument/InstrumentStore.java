@@ -37,18 +37,18 @@ public final class InstrumentStore {
                 """);
         for (int n = 0; n < wanted.size(); n++) {
             sql.append("""
-                    AND (i.name LIKE :wN ESCAPE '\\' OR o.name LIKE :wN ESCAPE '\\' OR i.label_words LIKE :wN ESCAPE '\\'
-                      OR i.story_told LIKE :wN ESCAPE '\\' OR i.kind LIKE :wN ESCAPE '\\'
-                      OR EXISTS (SELECT 1 FROM visit w WHERE w.instrument_id = i.id AND w.number LIKE :wN ESCAPE '\\')
+                    AND (i.name LIKE :wN ESCAPE '!' OR o.name LIKE :wN ESCAPE '!' OR i.label_words LIKE :wN ESCAPE '!'
+                      OR i.story_told LIKE :wN ESCAPE '!' OR i.kind LIKE :wN ESCAPE '!'
+                      OR EXISTS (SELECT 1 FROM visit w WHERE w.instrument_id = i.id AND w.number LIKE :wN ESCAPE '!')
                       OR EXISTS (SELECT 1 FROM finding_now f JOIN visit w ON w.id = f.visit_id WHERE w.instrument_id = i.id
-                           AND (f.observation LIKE :wN ESCAPE '\\' OR f.part LIKE :wN ESCAPE '\\' OR f.kind LIKE :wN ESCAPE '\\')))
+                           AND (f.observation LIKE :wN ESCAPE '!' OR f.part LIKE :wN ESCAPE '!' OR f.kind LIKE :wN ESCAPE '!')))
                     """.replace(":wN", ":w" + n));
         }
         sql.append("ORDER BY in_house DESC, v.received_on DESC, i.id DESC");
         return ledger.read(handle -> {
             var query = handle.createQuery(sql.toString());
             for (int n = 0; n < wanted.size(); n++) {
-                query.bind("w" + n, "%" + wanted.get(n).replaceAll("([\\\\%_])", "\\\\$1") + "%");
+                query.bind("w" + n, "%" + wanted.get(n).replaceAll("([!%_])", "!$1") + "%");
             }
             return query.mapTo(Listing.class).list();
         });

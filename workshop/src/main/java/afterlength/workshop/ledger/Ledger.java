@@ -32,13 +32,25 @@ public final class Ledger {
     }
 
     public <T> T read(Function<Handle, T> question) {
-        return jdbi.withHandle(question::apply);
+        try {
+            return jdbi.withHandle(question::apply);
+        } catch (RuntimeException thrown) {
+            throw DiskRefuses.told(thrown);
+        }
     }
 
+    /**
+     * Writes in one transaction.
+     *
+     * @throws DiskRefuses when the disk does not take it; nothing was changed
+     * @throws ReplacedAlready when the row of history it names was replaced in between; nothing was changed
+     */
     public <T> T write(Function<Handle, T> change) {
         oneWriter.lock();
         try {
             return jdbi.inTransaction(change::apply);
+        } catch (RuntimeException thrown) {
+            throw DiskRefuses.told(thrown);
         } finally {
             oneWriter.unlock();
         }
