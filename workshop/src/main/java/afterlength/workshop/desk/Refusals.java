@@ -67,7 +67,7 @@ final class Refusals {
 
     private static void diskRefuses(Context context, DiskRefuses full) {
         LOG.log(Level.WARNING, "the disk refuses: " + full.getMessage());
-        boolean posted = context.method().name().equals("POST");
+        boolean posted = context.method().name().equals("POST") && !context.isMultipart();
         context.status(NO_ROOM);
         Templates.show(
                 context,

@@ -1,5 +1,7 @@
 package afterlength.workshop.ledger;
 
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -13,11 +15,18 @@ import org.jdbi.v3.core.Jdbi;
  */
 public final class Ledger {
     private final Jdbi jdbi;
+    /**
+     * Held for as long as the program runs: the log and its index then stay where they are, so that pages can be read on a disk
+     * that has filled up meanwhile.
+     */
+    private final Connection anchor;
+
     private final ReentrantLock oneWriter = new ReentrantLock(true);
 
-    private Ledger(DataSource source) {
+    private Ledger(DataSource source, Connection anchor) {
         jdbi = Jdbi.create(source);
         ColumnKinds.register(jdbi);
+        this.anchor = anchor;
     }
 
     /**
@@ -28,7 +37,23 @@ public final class Ledger {
     public static Ledger open(ShopFolder folder) {
         DataSource source = SqliteSource.of(folder.database());
         Migrations.bringUpToDate(source, folder);
-        return new Ledger(source);
+        try {
+            Connection anchor = source.getConnection();
+            new DatabaseFacts(anchor).version();
+            return new Ledger(source, anchor);
+        } catch (SQLException e) {
+            throw new ShopUnusable(
+                    "The database " + folder.database() + " cannot be opened (" + e.getMessage() + ").", e);
+        }
+    }
+
+    /** Whether the shop's database is still in reach. */
+    public boolean isOpen() {
+        try {
+            return !anchor.isClosed();
+        } catch (SQLException gone) {
+            return false;
+        }
     }
 
     public <T> T read(Function<Handle, T> question) {
