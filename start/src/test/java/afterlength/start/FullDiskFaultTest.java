@@ -49,7 +49,8 @@ class FullDiskFaultTest {
             fill();
             Caller.Answer refused = writeUntilRefused(caller, promises);
             assertThat(refused.status()).as(process.said()).isEqualTo(507);
-            assertThat(refused.text()).contains("the disk is full", "Everything saved before is as it was", "Try again");
+            assertThat(refused.text())
+                    .contains("the disk is full", "Everything saved before is as it was", "Try again");
             assertThat(refused.text()).contains("words that must not be lost");
             assertThat(upload(caller).text()).contains("See whether the disk is full, then bring it again");
             assertThat(caller.post("/shelf/backups", Map.of()).text()).contains("No backup was made");
@@ -107,8 +108,22 @@ class FullDiskFaultTest {
         return caller.post(
                 "/visits/1/examination",
                 Map.of(
-                        "part", "top", "kind", "crack", "observation", words, "hand", "H", "age", "OLD", "hinders_playing",
-                        "NO", "gets_worse", "NO", "size_reason", "not measured yet"));
+                        "part",
+                        "top",
+                        "kind",
+                        "crack",
+                        "observation",
+                        words,
+                        "hand",
+                        "H",
+                        "age",
+                        "OLD",
+                        "hinders_playing",
+                        "NO",
+                        "gets_worse",
+                        "NO",
+                        "size_reason",
+                        "not measured yet"));
     }
 
     private static Caller.Answer upload(Caller caller) throws IOException {
@@ -129,7 +144,8 @@ class FullDiskFaultTest {
 
     private static int run(String... command) throws InterruptedException {
         try {
-            Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+            Process process =
+                    new ProcessBuilder(command).redirectErrorStream(true).start();
             process.getInputStream().readAllBytes();
             return process.waitFor();
         } catch (IOException noSuchProgram) {

@@ -24,7 +24,8 @@ public final class DiskRefuses extends RuntimeException {
         if (database != null && CODES.contains(database.getResultCode().code & PRIMARY)) {
             return new DiskRefuses(String.valueOf(database.getMessage()), thrown);
         }
-        boolean replaced = database != null && String.valueOf(database.getMessage()).contains(".replaces)");
+        boolean replaced =
+                database != null && String.valueOf(database.getMessage()).contains(".replaces)");
         return replaced ? new ReplacedAlready(thrown) : thrown;
     }
 
