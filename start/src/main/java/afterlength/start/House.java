@@ -432,7 +432,7 @@ final class House {
                                 handovers)));
         tabletDoor.leadTo(rooms);
         List<Room> all = new ArrayList<>(rooms);
-        all.add(new TabletPages(frames, tabletDoor, tablets, clock));
-        return Desk.open(port, all);
+        all.add(new TabletPages(frames, tabletDoor, tablets, clock, port == 0 ? 0 : TabletPages.USUAL_PORT));
+        return Desk.open(port, all, tabletDoor::close);
     }
 }

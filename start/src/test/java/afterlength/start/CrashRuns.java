@@ -53,7 +53,7 @@ final class CrashRuns {
             }
             process.kill();
         }
-        acknowledged += promises.count() - before;
+        acknowledged += Math.max(0, promises.count() - before);
         promises.check(shop, "seed " + seed);
     }
 
@@ -95,5 +95,6 @@ final class CrashRuns {
         CrashRuns crashes = new CrashRuns(Files.createTempDirectory("crash-runs-"));
         crashes.run(seed, runs);
         System.out.println(crashes.words(runs));
+        System.exit(0);
     }
 }

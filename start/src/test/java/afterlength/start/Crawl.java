@@ -55,7 +55,7 @@ final class Crawl {
     /** Looks at an answer as at a page: what must not stand on it, and where it leads. */
     void look(String path, Caller.Answer answer) {
         if (answer.status() >= 500) {
-            faults.add(path + " was answered with " + answer.status() + ": " + answer.text());
+            faults.add(path + " was answered with " + answer.status());
         }
         if (answer.kind().startsWith("text/csv")) {
             faults.addAll(CsvFaults.of(path, answer.text()));

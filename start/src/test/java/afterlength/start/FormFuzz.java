@@ -19,7 +19,7 @@ import java.util.TreeMap;
  * the shop is taken fresh, so that pages stay short. Run by hand for many: {@code FormFuzz 10000 [words of the form's address]}.
  */
 final class FormFuzz {
-    private static final int CASES_IN_ONE_SHOP = 400;
+    private static final int CASES_IN_ONE_SHOP = 1500;
     private static final long LONGEST_MS = 30_000;
 
     private static final List<String> PIECES = List.of(
@@ -249,5 +249,6 @@ final class FormFuzz {
                         .mapToInt(Integer::intValue)
                         .sum() + " cases, "
                 + fuzz.faults().size() + " faults");
+        System.exit(0);
     }
 }

@@ -13,7 +13,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Whatever is sent, it is answered or refused; a fault of our own never shows. To run one case again, use its seed. */
 class FuzzTest {
-    private static final int CASES = 2000;
+    /** More by hand: {@code -Dfuzz.cases=10000}. */
+    private static final int CASES = Integer.getInteger("fuzz.cases", 2000);
 
     /** What is put in place of a piece of the document. */
     private static final List<String> PIECES = List.of(

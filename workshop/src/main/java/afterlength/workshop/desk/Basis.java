@@ -35,6 +35,11 @@ public final class Basis {
         }
     }
 
+    /** Shows what stands now beside what was typed, where a stage says in its own words what happened. */
+    public static void show(Typed typed, Typed standing) {
+        typed.standsNow(standing.everything());
+    }
+
     static void noteChanged(Typed typed, Map<String, String> stored) {
         typed.standsNow(stored);
         typed.note(

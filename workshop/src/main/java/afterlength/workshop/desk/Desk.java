@@ -34,10 +34,12 @@ public final class Desk implements AutoCloseable {
 
     private final Javalin server;
     private final String scheme;
+    private final Runnable alsoShut;
 
-    private Desk(Javalin server, String scheme) {
+    private Desk(Javalin server, String scheme, Runnable alsoShut) {
         this.server = server;
         this.scheme = scheme;
+        this.alsoShut = alsoShut;
     }
 
     /**
@@ -47,9 +49,14 @@ public final class Desk implements AutoCloseable {
      * @throws io.javalin.util.JavalinBindException when the port is taken
      */
     public static Desk open(int port, List<Room> rooms) {
+        return open(port, rooms, () -> {});
+    }
+
+    /** The same with something else that shuts when the desk does. */
+    public static Desk open(int port, List<Room> rooms, Runnable alsoShut) {
         Javalin server = Javalin.create(config -> configure(config, new OwnMachine(), rooms));
         server.start(THIS_MACHINE, port);
-        return new Desk(server, "http");
+        return new Desk(server, "http", alsoShut);
     }
 
     /**
@@ -67,7 +74,7 @@ public final class Desk implements AutoCloseable {
             });
         });
         server.start();
-        return new Desk(server, "https");
+        return new Desk(server, "https", () -> {});
     }
 
     private static void configure(JavalinConfig config, Entrance entrance, List<Room> rooms) {
@@ -109,6 +116,7 @@ public final class Desk implements AutoCloseable {
 
     @Override
     public void close() {
+        alsoShut.run();
         server.stop();
     }
 }

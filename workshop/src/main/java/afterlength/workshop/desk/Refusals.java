@@ -1,17 +1,26 @@
 package afterlength.workshop.desk;
 
+import afterlength.workshop.ledger.DiskRefuses;
+import afterlength.workshop.ledger.ReplacedAlready;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.NotFoundResponse;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.eclipse.jetty.http.HttpException;
+import org.jspecify.annotations.Nullable;
 
 /** Pages for what cannot be answered: in plain words, with a way back. They ask the database for nothing. */
 final class Refusals {
     private static final Frame FRAME =
             new Frame(new ShopSign("Afterlength", false), Frame.Place.TODAY, "This cannot be done", null, "");
     private static final Logger LOG = Logger.getLogger(Refusals.class.getName());
+    private static final int CONFLICT = 409;
+    private static final int NO_ROOM = 507;
 
     private Refusals() {}
 
@@ -23,7 +32,58 @@ final class Refusals {
         routes.exception(
                 HttpResponseException.class,
                 (refused, context) -> page(context, refused.getStatus(), String.valueOf(refused.getMessage())));
-        routes.exception(Exception.class, (fault, context) -> ownFault(context, fault));
+        routes.exception(
+                ReplacedAlready.class,
+                (late, context) -> page(
+                        context,
+                        CONFLICT,
+                        "Somebody else changed this since the page was opened; nothing was overwritten. Open the page"
+                                + " again and look at what stands there now."));
+        routes.exception(DiskRefuses.class, (full, context) -> diskRefuses(context, full));
+        routes.exception(Exception.class, (fault, context) -> anyOther(context, fault));
+    }
+
+    /** What cannot be read as a request is refused as such; the rest is our own fault. */
+    private static void anyOther(Context context, Exception fault) {
+        HttpException unreadable = unreadable(fault);
+        if (unreadable != null && unreadable.getCode() < 500) {
+            page(
+                    context,
+                    unreadable.getCode(),
+                    "What was sent could not be read (" + unreadable.getReason() + "). Nothing was kept; go back and"
+                            + " send it again.");
+        } else {
+            ownFault(context, fault);
+        }
+    }
+
+    private static @Nullable HttpException unreadable(Exception fault) {
+        Throwable cause = fault;
+        while (cause != null && !(cause instanceof HttpException)) {
+            cause = cause.getCause();
+        }
+        return (HttpException) cause;
+    }
+
+    private static void diskRefuses(Context context, DiskRefuses full) {
+        LOG.log(Level.WARNING, "the disk refuses: " + full.getMessage());
+        boolean posted = context.method().name().equals("POST") && !context.isMultipart();
+        context.status(NO_ROOM);
+        Templates.show(
+                context,
+                new RefusalPage(
+                        FRAME,
+                        "This could not be written to the shop's folder: the disk is full, may not be written or is"
+                                + " failing (" + full.getMessage()
+                                + "). Everything saved before is as it was. Make room, then try again.",
+                        posted ? context.path() : "",
+                        posted ? typed(context) : List.of()));
+    }
+
+    private static List<Map.Entry<String, String>> typed(Context context) {
+        List<Map.Entry<String, String>> typed = new ArrayList<>();
+        context.formParamMap().forEach((name, values) -> values.forEach(value -> typed.add(Map.entry(name, value))));
+        return typed;
     }
 
     private static void ownFault(Context context, Exception fault) {

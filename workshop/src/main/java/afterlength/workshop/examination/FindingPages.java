@@ -1,6 +1,7 @@
 package afterlength.workshop.examination;
 
 import afterlength.workshop.desk.Addresses;
+import afterlength.workshop.desk.Basis;
 import afterlength.workshop.desk.Room;
 import afterlength.workshop.desk.Templates;
 import afterlength.workshop.desk.Typed;
@@ -133,6 +134,9 @@ public final class FindingPages implements Room {
                     "part",
                     "Somebody else corrected or withdrew this finding while the form was open. Open it in a second tab, bring "
                             + "over what is missing and save there; nothing was overwritten.");
+            Finding latest = findings.history(before.id()).latest();
+            List<Long> latestSeenOn = findings.photographs(latest.visitId()).getOrDefault(latest.id(), List.of());
+            Basis.show(typed, FindingForm.known(latest, latestSeenOn));
         }
         if (typed.sound()) {
             context.redirect(pageOf(before));

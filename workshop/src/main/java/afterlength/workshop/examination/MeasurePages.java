@@ -1,6 +1,7 @@
 package afterlength.workshop.examination;
 
 import afterlength.workshop.desk.Addresses;
+import afterlength.workshop.desk.Basis;
 import afterlength.workshop.desk.Room;
 import afterlength.workshop.desk.Templates;
 import afterlength.workshop.desk.Typed;
@@ -128,6 +129,7 @@ public final class MeasurePages implements Room {
                     "quantity",
                     "Somebody else corrected or withdrew this measure while the form was open. Open it in a second tab, bring "
                             + "over what is missing and save there; nothing was overwritten.");
+            Basis.show(typed, MeasureForm.known(measures.history(before.id()).latest()));
         }
         if (typed.sound()) {
             context.redirect(pageOf(before));

@@ -13,6 +13,7 @@ import afterlength.workshop.desk.Templates;
 import afterlength.workshop.desk.Typed;
 import afterlength.workshop.instrument.InstrumentStore;
 import afterlength.workshop.instrument.VisitStore;
+import afterlength.workshop.ledger.ReplacedAlready;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.paper.SvgPen;
 import io.javalin.config.RoutesConfig;
@@ -132,17 +133,30 @@ public final class GluePages implements Room {
 
     private void takeOut(Context context) {
         Gluing gluing = glue.getGluing(Addresses.id(context, "gluing"));
-        Gluing out = gluing.withdrawn() ? gluing : glue.add(gluing.takenOut(now()));
-        context.redirect("/shelf/glue/" + gluing.batchId() + "?out=" + out.id());
+        try {
+            Gluing out = gluing.withdrawn() ? gluing : glue.add(gluing.takenOut(now()));
+            context.redirect("/shelf/glue/" + gluing.batchId() + "?out=" + out.id());
+        } catch (ReplacedAlready takenOutBefore) {
+            context.redirect("/shelf/glue/" + gluing.batchId());
+        }
     }
 
     /** What was taken out is written once more, as it was. */
     private void takeBack(Context context) {
         Gluing out = glue.getGluing(Addresses.id(context, "gluing"));
         if (out.withdrawn()) {
-            glue.add(out.broughtBack(now()));
+            bringBack(out);
         }
         context.redirect("/shelf/glue/" + out.batchId());
+    }
+
+    /** A second press of the button finds it back already. */
+    private void bringBack(Gluing out) {
+        try {
+            glue.add(out.broughtBack(now()));
+        } catch (ReplacedAlready broughtBackBefore) {
+            System.getLogger(GluePages.class.getName()).log(System.Logger.Level.DEBUG, broughtBackBefore);
+        }
     }
 
     private void showNew(Context context, Typed typed) {

@@ -2,6 +2,7 @@ package afterlength.workshop.ledger;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Set;
 import java.util.concurrent.locks.ReentrantLock;
@@ -17,11 +18,18 @@ import org.jdbi.v3.core.Jdbi;
  */
 public final class Ledger {
     private final Jdbi jdbi;
+    /**
+     * Held for as long as the program runs: the log and its index then stay where they are, so that pages can be read on a disk
+     * that has filled up meanwhile.
+     */
+    private final Connection anchor;
+
     private final ReentrantLock oneWriter = new ReentrantLock(true);
 
-    private Ledger(DataSource source) {
+    private Ledger(DataSource source, Connection anchor) {
         jdbi = Jdbi.create(source);
         ColumnKinds.register(jdbi);
+        this.anchor = anchor;
     }
 
     /**
@@ -32,17 +40,45 @@ public final class Ledger {
     public static Ledger open(ShopFolder folder) {
         DataSource source = SqliteSource.of(folder.database());
         Migrations.bringUpToDate(source, folder);
-        return new Ledger(source);
+        try {
+            Connection anchor = source.getConnection();
+            new DatabaseFacts(anchor).version();
+            return new Ledger(source, anchor);
+        } catch (SQLException e) {
+            throw new ShopUnusable(
+                    "The database " + folder.database() + " cannot be opened (" + e.getMessage() + ").", e);
+        }
+    }
+
+    /** Whether the shop's database is still in reach. */
+    public boolean isOpen() {
+        try {
+            return !anchor.isClosed();
+        } catch (SQLException gone) {
+            return false;
+        }
     }
 
     public <T> T read(Function<Handle, T> question) {
-        return jdbi.withHandle(question::apply);
+        try {
+            return jdbi.withHandle(question::apply);
+        } catch (RuntimeException thrown) {
+            throw DiskRefuses.told(thrown);
+        }
     }
 
+    /**
+     * Writes in one transaction.
+     *
+     * @throws DiskRefuses when the disk does not take it; nothing was changed
+     * @throws ReplacedAlready when the row of history it names was replaced in between; nothing was changed
+     */
     public <T> T write(Function<Handle, T> change) {
         oneWriter.lock();
         try {
             return jdbi.inTransaction(change::apply);
+        } catch (RuntimeException thrown) {
+            throw DiskRefuses.told(thrown);
         } finally {
             oneWriter.unlock();
         }

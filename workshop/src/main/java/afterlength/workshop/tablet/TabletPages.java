@@ -17,7 +17,7 @@ import java.util.List;
 
 /** Opening and shutting the door for tablets, and the list of those that were paired. */
 public final class TabletPages implements Room {
-    private static final int USUAL_PORT = 4171;
+    public static final int USUAL_PORT = 4171;
 
     private final Frames frames;
     private final TabletDoor door;
@@ -25,11 +25,8 @@ public final class TabletPages implements Room {
     private final Clock clock;
     private final int port;
 
-    public TabletPages(Frames frames, TabletDoor door, TabletStore tablets, Clock clock) {
-        this(frames, door, tablets, clock, USUAL_PORT);
-    }
-
-    TabletPages(Frames frames, TabletDoor door, TabletStore tablets, Clock clock, int port) {
+    /** The last value is the port of the door, 0 for any free one. */
+    public TabletPages(Frames frames, TabletDoor door, TabletStore tablets, Clock clock, int port) {
         this.frames = frames;
         this.door = door;
         this.tablets = tablets;
@@ -69,8 +66,8 @@ public final class TabletPages implements Room {
         Frame frame = frames.at(Frame.Place.SHELF, "Tablets").back("/shelf", "Shelf");
         String code = door.isOpen() ? door.code().find(clock.instant()).orElse("") : "";
         List<String> names = OwnAddresses.list();
-        String address = "https://" + (names.isEmpty() ? "127.0.0.1" : names.get(0)) + ":" + door.port() + "/pair";
-        String square = code.isEmpty() ? "" : PairingSquare.svg(address + "?code=" + code);
+        String address = names.isEmpty() ? "" : "https://" + names.get(0) + ":" + door.port() + "/pair";
+        String square = code.isEmpty() || names.isEmpty() ? "" : PairingSquare.svg(address + "?code=" + code);
         Templates.show(
                 context,
                 new TabletPage(
