@@ -65,6 +65,7 @@ import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
 import afterlength.workshop.retouch.CaseDesk;
 import afterlength.workshop.retouch.CoatStore;
+import afterlength.workshop.retouch.DryingAir;
 import afterlength.workshop.retouch.LineDesk;
 import afterlength.workshop.retouch.MendedLinePages;
 import afterlength.workshop.retouch.MendedLineStore;
@@ -279,9 +280,17 @@ final class House {
                         bridgeSheets,
                         clock),
                 new BridgePapers(visits, bridgeSheets),
-                new VarnishPages(frames, settings, varnishes, clock),
+                new VarnishPages(frames, settings, varnishes, dryingAir(), clock),
                 new WornAreaPages(
-                        frames, settings, instruments, visits, findings, varnishes, new WornAreaStore(ledger), clock),
+                        frames,
+                        settings,
+                        instruments,
+                        visits,
+                        findings,
+                        varnishes,
+                        new WornAreaStore(ledger),
+                        dryingAir(),
+                        clock),
                 new PalettePages(frames, settings, palette, clock),
                 new RetouchPages(frames, settings, instruments, visits, findings, palette, retouches, coats, clock),
                 new MendedLinePages(
@@ -295,5 +304,10 @@ final class House {
                         clock),
                 new HandoverPages(frames, settings, owners, instruments, visits, handovers, finalReports, clock));
         return Desk.open(port, rooms);
+    }
+
+    private DryingAir dryingAir() {
+        return (from, to) -> climate.findMean(from, to)
+                .map(air -> new DryingAir.Mean(air.temperature_C(), air.humidity_pct()));
     }
 }

@@ -4,10 +4,12 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import afterlength.workshop.desk.Desk;
+import afterlength.workshop.instrument.Visit;
 import afterlength.workshop.work.DiaryEntry;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
@@ -25,6 +27,7 @@ class BenchUseBrowserTest {
 
     private Desk desk;
     private OpenBrowser browser;
+    private long lastBefore;
 
     @BeforeAll
     static void fill() {
@@ -33,6 +36,11 @@ class BenchUseBrowserTest {
 
     @BeforeEach
     void open() {
+        lastBefore = house.visits.listInHouse().stream()
+                .flatMap(visit -> house.diary.listHistory(visit.id()).stream())
+                .mapToLong(DiaryEntry::id)
+                .max()
+                .orElse(0);
         desk = house.openDesk(0);
         browser = new OpenBrowser();
     }
@@ -41,6 +49,14 @@ class BenchUseBrowserTest {
     void close() {
         browser.close();
         desk.close();
+        house.visits.listInHouse().forEach(this::takeBack);
+    }
+
+    /** Leaves the step for the next test as it was. */
+    private void takeBack(Visit visit) {
+        house.diary.listNow(visit.id()).stream()
+                .filter(entry -> entry.id() > lastBefore)
+                .forEach(entry -> house.diary.withdraw(entry.id(), Instant.now()));
     }
 
     /** Today, with the worker standing before it and a copy kept. */

@@ -23,6 +23,6 @@ final class DemoHouse {
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
-        return House.of(ShopFolder.open(folder), Clock.systemDefaultZone());
+        return House.of(ShopFolder.open(folder), Clock.system(ZoneId.systemDefault()));
     }
 }
