@@ -100,6 +100,7 @@ import afterlength.workshop.plan.PlanReadyBy;
 import afterlength.workshop.plan.PlanRoom;
 import afterlength.workshop.retouch.CaseDesk;
 import afterlength.workshop.retouch.CoatStore;
+import afterlength.workshop.retouch.DryingAir;
 import afterlength.workshop.retouch.LineDesk;
 import afterlength.workshop.retouch.MendedLinePages;
 import afterlength.workshop.retouch.MendedLineStore;
@@ -397,9 +398,17 @@ final class House {
                         bridgeSheets,
                         clock),
                 new BridgePapers(visits, bridgeSheets),
-                new VarnishPages(frames, settings, varnishes, clock),
+                new VarnishPages(frames, settings, varnishes, dryingAir(), clock),
                 new WornAreaPages(
-                        frames, settings, instruments, visits, findings, varnishes, new WornAreaStore(ledger), clock),
+                        frames,
+                        settings,
+                        instruments,
+                        visits,
+                        findings,
+                        varnishes,
+                        new WornAreaStore(ledger),
+                        dryingAir(),
+                        clock),
                 new PalettePages(frames, settings, palette, clock),
                 new RetouchPages(frames, settings, instruments, visits, findings, palette, retouches, coats, clock),
                 new MendedLinePages(
@@ -434,5 +443,10 @@ final class House {
         List<Room> all = new ArrayList<>(rooms);
         all.add(new TabletPages(frames, tabletDoor, tablets, clock, port == 0 ? 0 : TabletPages.USUAL_PORT));
         return Desk.open(port, all, tabletDoor::close);
+    }
+
+    private DryingAir dryingAir() {
+        return (from, to) -> climate.findMean(from, to)
+                .map(air -> new DryingAir.Mean(air.temperature_C(), air.humidity_pct()));
     }
 }

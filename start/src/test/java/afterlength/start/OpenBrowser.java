@@ -35,6 +35,11 @@ final class OpenBrowser implements AutoCloseable {
                 .newPage();
     }
 
+    /** A page on a screen of its own size, pressed by a finger. */
+    Page phone(Browser.NewContextOptions screen) {
+        return browser.newContext(screen).newPage();
+    }
+
     private static BrowserType.LaunchOptions launching() {
         Path chromium = Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
                 .map(Path::of)

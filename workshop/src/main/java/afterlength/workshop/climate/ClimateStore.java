@@ -15,6 +15,8 @@ import org.jdbi.v3.core.Handle;
 public final class ClimateStore {
     /** Air read within an hour is the air of the moment; a room changes little in less. Common practice. */
     static final long NEAR_S = 3600;
+    private static final int PARTS = 10;
+    private static final int ENOUGH_PARTS = 8;
 
     private static final int AT_ONCE = 5000;
 
@@ -143,6 +145,29 @@ public final class ClimateStore {
                         row.getString("place"),
                         row.getDouble("temperature_c"),
                         row.getDouble("humidity_pct")))
+                .findOne());
+    }
+
+    /**
+     * The mean of what the logger read that covers a time best; empty when none has readings in at least eight of its ten parts, for
+     * a gap would be passed over in silence.
+     */
+    public Optional<LoggedAir> findMean(Instant from, Instant to) {
+        long tenth_s = Math.max(1, (to.getEpochSecond() - from.getEpochSecond()) / PARTS);
+        return ledger.read(handle -> handle.createQuery("""
+                        SELECT f.place, avg(r.temperature_c) AS temperature_c, avg(r.humidity_pct) AS humidity_pct,
+                          count(DISTINCT min((r.at_s - :from) / :tenth, :parts - 1)) AS parts
+                        FROM air_reading r JOIN air_file f ON f.id = r.file_id
+                        WHERE r.at_s BETWEEN :from AND :to AND f.put_away = 0
+                        GROUP BY f.place HAVING parts >= :enough ORDER BY parts DESC LIMIT 1
+                        """)
+                .bind("from", from.getEpochSecond())
+                .bind("to", to.getEpochSecond())
+                .bind("tenth", tenth_s)
+                .bind("parts", PARTS)
+                .bind("enough", ENOUGH_PARTS)
+                .map((row, context) -> new LoggedAir(
+                        to, row.getString("place"), row.getDouble("temperature_c"), row.getDouble("humidity_pct")))
                 .findOne());
     }
 

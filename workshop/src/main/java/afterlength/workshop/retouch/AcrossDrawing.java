@@ -50,7 +50,7 @@ final class AcrossDrawing {
         }
         for (int mm = -3; mm <= 3; mm++) {
             sketch.line(at(mm, 0), at(mm, 0).moved(0, -1.2), Stroke.of(Ink.INK, 0.2));
-            words(mm + (mm == 3 ? " mm" : ""), at(mm, 0).moved(0, -5), Anchor.MIDDLE);
+            words(Figures.fixed(mm, 0) + (mm == 3 ? " mm" : ""), at(mm, 0).moved(0, -5), Anchor.MIDDLE);
         }
         sketch.curve(curve(line.before()), Stroke.dashed(Ink.INK, 0.5, 2, 1.2));
         sketch.curve(curve(line.after()), Stroke.of(Ink.ACCENT, 0.8));

@@ -5,9 +5,13 @@ import afterlength.craft.varnish.Ingredient;
 import afterlength.craft.varnish.Part;
 import afterlength.craft.varnish.VarnishBatch;
 import afterlength.workshop.desk.Choice;
+import afterlength.workshop.desk.Days;
 import afterlength.workshop.desk.Typed;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -24,6 +28,9 @@ final class VarnishForm {
     private static final double ANY = 1e9;
 
     private static final double LONGEST_H = 2000;
+
+    /** When nobody says it. */
+    private static final LocalTime MORNING = LocalTime.of(9, 0);
 
     private VarnishForm() {}
 
@@ -62,17 +69,54 @@ final class VarnishForm {
                 typed.required("hand", "Whose hands", 60));
     }
 
-    /** Null when a problem was noted. */
-    static @Nullable VarnishCoat coat(Typed typed, long varnishId, LocalDate today, Instant now) {
+    /** Null when a problem was noted. Air that nobody typed is what the logger read while the coat dried. */
+    static @Nullable VarnishCoat coat(
+            Typed typed, long varnishId, DryingAir logged, LocalDate today, Instant now) {
         LocalDate on = typed.date("laid_on", "The day it was laid");
+        LocalTime at = time(typed);
         double dry_h = typed.requiredDecimal("touch_dry_h", "The time to dry to the touch", "h", 0.05, LONGEST_H);
-        double air_C = typed.requiredDecimal("temperature_C", "The temperature of the air", "°C", -10, 60);
-        double air_pct = typed.requiredDecimal("humidity_pct", "The humidity of the air", "%", 0, 100);
+        DryingAir.Mean air = air(typed, logged, (on == null ? today : on).atTime(at), dry_h);
         String remark = typed.text("remark", "The remark", 2000);
         String hand = typed.required("hand", "Whose hands", 60);
-        return typed.sound()
+        return typed.sound() && air != null
                 ? new VarnishCoat(
-                        0, varnishId, null, false, on == null ? today : on, dry_h, air_C, air_pct, remark, now, hand)
+                        0,
+                        varnishId,
+                        null,
+                        false,
+                        on == null ? today : on,
+                        dry_h,
+                        air.temperature_C(),
+                        air.humidity_pct(),
+                        remark,
+                        now,
+                        hand)
                 : null;
+    }
+
+    private static DryingAir.@Nullable Mean air(Typed typed, DryingAir logged, LocalDateTime laid, double dry_h) {
+        boolean untyped = typed.raw("temperature_C").isBlank()
+                && typed.raw("humidity_pct").isBlank();
+        if (untyped && dry_h > 0) {
+            Instant from = Days.instant(laid);
+            DryingAir.Mean mean =
+                    logged.over(from, from.plusSeconds(Math.round(3600 * dry_h))).orElse(null);
+            if (mean != null) {
+                return mean;
+            }
+        }
+        return new DryingAir.Mean(
+                typed.requiredDecimal("temperature_C", "The temperature of the air", "°C", -10, 60),
+                typed.requiredDecimal("humidity_pct", "The humidity of the air", "%", 0, 100));
+    }
+
+    private static LocalTime time(Typed typed) {
+        String text = typed.raw("laid_at").strip();
+        try {
+            return text.isEmpty() ? MORNING : LocalTime.parse(text);
+        } catch (DateTimeParseException none) {
+            typed.note("laid_at", "The time it was laid is “" + text + "”; write it such as 14:30.");
+            return MORNING;
+        }
     }
 }

@@ -23,12 +23,14 @@ public final class VarnishPages implements Room {
     private final Frames frames;
     private final SettingsStore settings;
     private final VarnishStore book;
+    private final DryingAir air;
     private final Clock clock;
 
-    public VarnishPages(Frames frames, SettingsStore settings, VarnishStore book, Clock clock) {
+    public VarnishPages(Frames frames, SettingsStore settings, VarnishStore book, DryingAir air, Clock clock) {
         this.frames = frames;
         this.settings = settings;
         this.book = book;
+        this.air = air;
         this.clock = clock;
     }
 
@@ -47,7 +49,7 @@ public final class VarnishPages implements Room {
     private void show(Context context) {
         Frame frame = frames.at(Frame.Place.SHELF, "The varnish book").back("/shelf", "Shelf");
         List<VarnishEntry> entries =
-                book.list().stream().map(one -> VarnishEntry.of(book, one)).toList();
+                book.list().stream().map(this::entry).toList();
         Templates.show(context, new VarnishBookPage(frame, entries));
     }
 
@@ -64,7 +66,7 @@ public final class VarnishPages implements Room {
 
     private void addCoat(Context context) {
         Typed typed = Typed.from(context);
-        VarnishCoat coat = VarnishForm.coat(typed, varnish(context).id(), LocalDate.now(clock), now());
+        VarnishCoat coat = VarnishForm.coat(typed, varnish(context).id(), air, LocalDate.now(clock), now());
         if (coat == null) {
             showOne(context, typed);
         } else {
@@ -97,7 +99,11 @@ public final class VarnishPages implements Room {
     private void showOne(Context context, Typed typed) {
         Addresses.status(context, typed);
         Varnish varnish = varnish(context);
-        Templates.show(context, new VarnishPage(inBook(varnish.name()), VarnishEntry.of(book, varnish), typed));
+        Templates.show(context, new VarnishPage(inBook(varnish.name()), entry(varnish), typed));
+    }
+
+    private VarnishEntry entry(Varnish varnish) {
+        return VarnishEntry.of(book, varnish, air, now());
     }
 
     private Typed fresh() {

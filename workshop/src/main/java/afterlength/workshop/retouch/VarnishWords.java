@@ -9,6 +9,7 @@ import afterlength.workshop.desk.Cautions;
 import afterlength.workshop.desk.Figures;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** Sentences about a batch, its film and its drying. */
 final class VarnishWords {
@@ -44,21 +45,31 @@ final class VarnishWords {
         return length.name().toLowerCase(Locale.ROOT);
     }
 
-    static String drying(DryingEstimate estimate) {
+    static String drying(DryingEstimate estimate, boolean oily, DryingAir.@Nullable Mean air) {
         if (estimate instanceof DryingEstimate.Own own) {
             return "Dry to the touch after " + hours(own.typical_h())
                     + (own.coats() < DryingEstimate.ENOUGH_FOR_QUARTERS
                             ? ", all of them after "
                             : ", half of them after ")
                     + hours(own.low_h()) + " to "
-                    + hours(own.high_h()) + ", from " + own.coats() + " coats of this batch."
-                    + (own.airIsNew()
-                            ? " The air is outside what these coats had, and no correction for that is known."
-                            : "");
+                    + hours(own.high_h()) + ", from " + own.coats() + " coats of this batch." + air(own, air);
         }
         int coats = ((DryingEstimate.TooFew) estimate).coats();
         return "Too few coats yet: " + (coats == 0 ? "none is" : coats == 1 ? "one is" : coats + " are") + " recorded, "
-                + DryingEstimate.FEWEST + " are needed. Until then the practice times hold.";
+                + DryingEstimate.FEWEST + " are needed. Until then common practice holds: "
+                + PracticeWait.words(oily) + ".";
+    }
+
+    private static String air(DryingEstimate.Own own, DryingAir.@Nullable Mean air) {
+        String lately = air == null
+                ? ""
+                : " Over such a time the air of the shop was " + Figures.fixed(air.temperature_C(), 1) + " °C and "
+                        + Figures.fixed(air.humidity_pct(), 0) + " % lately"
+                        + (own.airIsNew() ? "" : ", within what these coats had") + ".";
+        return lately
+                + (own.airIsNew()
+                        ? " The air is outside what these coats had, and no correction for that is known."
+                        : "");
     }
 
     private static String hours(double hours) {

@@ -31,6 +31,7 @@ public final class WornAreaPages implements Room {
     private final FindingStore findings;
     private final VarnishStore book;
     private final WornAreaStore areas;
+    private final DryingAir air;
     private final Clock clock;
 
     public WornAreaPages(
@@ -41,6 +42,7 @@ public final class WornAreaPages implements Room {
             FindingStore findings,
             VarnishStore book,
             WornAreaStore areas,
+            DryingAir air,
             Clock clock) {
         this.frames = frames;
         this.settings = settings;
@@ -49,6 +51,7 @@ public final class WornAreaPages implements Room {
         this.findings = findings;
         this.book = book;
         this.areas = areas;
+        this.air = air;
         this.clock = clock;
     }
 
@@ -94,7 +97,7 @@ public final class WornAreaPages implements Room {
 
     private WornAreaPage.WornLine line(WornArea area) {
         String finding = findings.findNow(area.findingId()).map(Finding::title).orElse("a finding that was withdrawn");
-        return new WornAreaPage.WornLine(area, finding, VarnishEntry.of(book, book.get(area.varnishId())));
+        return new WornAreaPage.WornLine(area, finding, VarnishEntry.of(book, book.get(area.varnishId()), air, now()));
     }
 
     private List<Varnish> usable() {

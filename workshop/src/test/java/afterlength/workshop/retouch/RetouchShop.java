@@ -67,6 +67,8 @@ final class RetouchShop {
     final Visit visit;
     final long finding;
 
+    DryingAir air = DryingAir.NOT_LOGGED;
+
     RetouchShop(Path folder) {
         ShopFolder shop = ShopFolder.open(folder);
         ledger = Ledger.open(shop);
@@ -129,8 +131,8 @@ final class RetouchShop {
                         new LineDesk(photographs, originals, searches),
                         lines,
                         clock),
-                new VarnishPages(frames, settings, book, clock),
-                new WornAreaPages(frames, settings, instruments, visits, findings, book, areas, clock));
+                new VarnishPages(frames, settings, book, air, clock),
+                new WornAreaPages(frames, settings, instruments, visits, findings, book, areas, air, clock));
     }
 
     /** A photograph with a line marked on it, its card looked for. */

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import afterlength.workshop.desk.OpenedDesk;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -77,7 +80,8 @@ class VarnishPageTest {
     @Test
     void threeCoatsMakeAnEstimateAndFewerDoNot() {
         assertThat(batch().words(".answer"))
-                .isEqualTo("Too few coats yet: none is recorded, 3 are needed. Until then the practice times hold.");
+                .isEqualTo("Too few coats yet: none is recorded, 3 are needed. Until then common practice holds: 24 to 72 h, usually 60 h,"
+                        + " for a thin oil coat.");
         for (String hours : new String[] {"20", "26", "23,5"}) {
             desk.post(
                     "/shelf/varnish/1/coats",
@@ -96,6 +100,43 @@ class VarnishPageTest {
                 .isEqualTo("Dry to the touch after 24 h, all of them after 20 h to 26 h, from 3 coats of this batch.");
         desk.post("/shelf/varnish/1/coats/2/withdraw");
         assertThat(shop.book.coats(1)).hasSize(2);
+    }
+
+    /** The air is that of the drying: the logger's mean from the laying on, for each coat, and up to now for the one to come. */
+    @Test
+    void theAirIsTheLoggersOverTheDryingTime() {
+        List<String> asked = new ArrayList<>();
+        desk.close();
+        shop.air = (from, to) -> {
+            asked.add(from + " " + to);
+            return Optional.of(new DryingAir.Mean(18 + asked.size() / 10.0, 45));
+        };
+        desk = shop.open();
+        batch();
+        asked.clear();
+        for (String hours : new String[] {"20", "26", "23,5"}) {
+            desk.post("/shelf/varnish/1/coats", "laid_on", "2026-11-01", "laid_at", "14:00", "touch_dry_h", hours, "hand", "bench");
+        }
+        assertThat(asked)
+                .containsExactly(
+                        "2026-11-01T14:00:00Z 2026-11-02T10:00:00Z",
+                        "2026-11-01T14:00:00Z 2026-11-02T16:00:00Z",
+                        "2026-11-01T14:00:00Z 2026-11-02T13:30:00Z");
+        assertThat(shop.book.coats(1)).extracting(VarnishCoat::temperatureC).containsExactly(18.1, 18.2, 18.3);
+        assertThat(desk.get("/shelf/varnish/1").words(".answer"))
+                .endsWith("Over such a time the air of the shop was 18.4 °C and 45 % lately. The air is outside what these"
+                        + " coats had, and no correction for that is known.");
+        assertThat(asked.get(3)).isEqualTo("2026-11-03T13:45:00Z 2026-11-04T13:15:00Z");
+    }
+
+    @Test
+    void airThatNobodyReadIsAskedFor() {
+        batch();
+        OpenedDesk.Answer page =
+                desk.post("/shelf/varnish/1/coats", "laid_on", "2026-11-01", "laid_at", "noon", "touch_dry_h", "20", "hand", "bench");
+        assertThat(page.status()).isEqualTo(422);
+        assertThat(page.words("#problem-temperature_C")).contains("The temperature of the air is “”");
+        assertThat(page.words("#problem-laid_at")).isEqualTo("The time it was laid is “noon”; write it such as 14:30.");
     }
 
     @Test

@@ -71,6 +71,27 @@ class TodayPageTest {
     }
 
     @Test
+    void aLateTapWithoutSenseIsRefusedInWords() {
+        Visit viola = shop.inWork("Viola", TENTH, "seam");
+        String start = "/steps/" + shop.steps.list(viola.id()).get(0).id() + "/start";
+        String key = "0b0f7c3e-8a52-4a34-9a77-2b6b1a1f8f10";
+        assertThat(desk.post(start, "sent_key", "x").words("main"))
+                .contains("The key of what was sent is “x”; it is 36 digits and hyphens that the page makes itself.");
+        assertThat(desk.post(start, "sent_key", key, "sent_at", "noon").words("main"))
+                .contains("The moment of a tap is “noon”; it is written such as 2026-11-04T13:15:00Z.");
+        OpenedDesk.Answer old = desk.post(start, "sent_key", key, "sent_at", "2026-11-01T08:00:00Z");
+        assertThat(old.status()).isEqualTo(400);
+        assertThat(old.words("main"))
+                .contains("This was tapped on 1 November 2026 and waited more than 3 days. Write it into the diary by hand");
+        assertThat(shop.diary.listNow(viola.id())).isEmpty();
+        OpenedDesk.Answer late = desk.postAndFollow(start, "sent_key", key, "sent_at", "2026-11-04T12:50:00Z");
+        assertThat(late.words(".notice p")).endsWith("started, 12:50.");
+        assertThat(desk.postAndFollow(start, "sent_key", key, "sent_at", "2026-11-04T12:50:00Z").words(".notice p"))
+                .isEqualTo(late.words(".notice p"));
+        assertThat(shop.diary.listNow(viola.id())).hasSize(1);
+    }
+
+    @Test
     void aTapByMistakeIsTakenBackAndPutInAgain() {
         Visit viola = shop.inWork("Viola", TENTH, "seam");
         long step = shop.steps.list(viola.id()).get(0).id();

@@ -1,0 +1,71 @@
+package afterlength.start;
+
+import com.microsoft.playwright.Page;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BiConsumer;
+
+/**
+ * Walks a shop from Today along every link of every page, breadth first. Of pages that differ by numbers only, the first few are
+ * looked at; papers, pictures and files are not pages.
+ */
+final class LinkWalk {
+    private static final int OF_EACH_KIND = 2;
+    private static final String NO_PAGE =
+            ".*(\\.pdf|\\.csv|\\.json|\\.jsonld|\\.svg|\\.png|\\.jpg|\\.ics)(\\?.*)?|/photographs/\\d+(/small)?(\\?.*)?";
+
+    private final Page page;
+    private final String root;
+    private final Deque<String> ahead = new ArrayDeque<>(List.of("/"));
+    private final Set<String> known = new HashSet<>(ahead);
+    private final Map<String, Integer> seenOfKind = new HashMap<>();
+
+    private LinkWalk(Page page, String root) {
+        this.page = page;
+        this.root = root;
+    }
+
+    /**
+     * Walks.
+     *
+     * @param root the address of the desk, with a slash at its end
+     * @param look is shown the kind of each page, such as "/visits/#/work", while the browser stands on it
+     * @return the kinds that were seen
+     */
+    static Set<String> of(Page page, String root, BiConsumer<String, Page> look) {
+        LinkWalk crawl = new LinkWalk(page, root.substring(0, root.length() - 1));
+        while (!crawl.ahead.isEmpty()) {
+            crawl.walk(crawl.ahead.poll(), look);
+        }
+        return crawl.seenOfKind.keySet();
+    }
+
+    private void walk(String path, BiConsumer<String, Page> look) {
+        String kind = kind(path);
+        if (seenOfKind.merge(kind, 1, Integer::sum) > OF_EACH_KIND) {
+            return;
+        }
+        page.navigate(root + path);
+        look.accept(kind, page);
+        links().stream()
+                .filter(link -> link.startsWith("/") && !link.matches(NO_PAGE))
+                .filter(known::add)
+                .forEach(ahead::add);
+    }
+
+    @SuppressWarnings("unchecked")
+    private List<String> links() {
+        return (List<String>) page.evaluate("Array.from(document.querySelectorAll('a[href]:not([download])'),"
+                + " a => a.getAttribute('href').replace(/#.*/, ''))");
+    }
+
+    /** Numbers are left out, and of a question behind the address only its names stay. */
+    private static String kind(String path) {
+        return path.replaceAll("\\d+", "#").replaceAll("=[^&]*", "");
+    }
+}
