@@ -37,6 +37,14 @@ public final class ClampStore {
                 .one());
     }
 
+    /** A clamp is measured anew when a jaw was changed. */
+    public void change(ShopClamp clamp) {
+        ledger.change(handle -> handle.createUpdate("""
+                        UPDATE clamp SET name = :name, throat_mm = :throatMm, jaw_length_mm = :jawLengthMm, jaw_width_mm = :jawWidthMm,
+                          jaw_height_mm = :jawHeightMm, arm_mm = :armMm, arm_width_mm = :armWidthMm WHERE id = :id
+                        """).bindMethods(clamp).execute());
+    }
+
     public void putAway(long id) {
         ledger.change(handle -> handle.createUpdate("UPDATE clamp SET put_away = 1 WHERE id = :id")
                 .bind("id", id)

@@ -1,6 +1,7 @@
 package afterlength.workshop.agreement;
 
 import afterlength.craft.access.MotionAnswer;
+import afterlength.craft.access.MotionStopped;
 import afterlength.craft.access.Watch;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
@@ -62,6 +63,11 @@ final class WaySearch implements Watch {
         } catch (InterruptedException leaving) {
             Thread.currentThread().interrupt();
         }
+    }
+
+    /** Whether it ended by itself; a stopped one is looked for again when it is asked for. */
+    boolean isAnswered() {
+        return answer != null && !(answer instanceof MotionStopped);
     }
 
     /** Nothing while it works, and nothing when it broke off. */

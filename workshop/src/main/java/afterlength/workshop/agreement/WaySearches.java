@@ -60,7 +60,7 @@ public final class WaySearches {
 
     private synchronized WaySearch begun(Question question, AccessLook look) {
         WaySearch known = kept.get(question);
-        if (known != null && (known.isWorking() || known.findAnswer().isPresent())) {
+        if (known != null && (known.isWorking() || known.isAnswered())) {
             return known;
         }
         WaySearch fresh = new WaySearch(++count, look);

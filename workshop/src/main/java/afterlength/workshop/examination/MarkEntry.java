@@ -34,6 +34,11 @@ record MarkEntry(DrawnMark mark, @Nullable Finding finding, MarkSize now) {
         return finding == null ? "" : "Take " + size().lengthWords() + " into the finding";
     }
 
+    /** A measured line along a template or a bridge can go to the set-up. */
+    boolean offersCrown() {
+        return now.known() && mark.tool() == MarkTool.SEAM;
+    }
+
     boolean hasOutline() {
         return mark.tool() != MarkTool.POINT;
     }

@@ -3,6 +3,7 @@ package afterlength.workshop.examination;
 import afterlength.craft.geometry.Point;
 import afterlength.workshop.desk.Addresses;
 import afterlength.workshop.desk.Figures;
+import afterlength.workshop.desk.NotHere;
 import afterlength.workshop.desk.Room;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -39,6 +40,7 @@ public final class MarkFiles implements Room {
                         .header("Cache-Control", "no-cache")
                         .result(utf8(grounds.drawing(context).svg())));
         routes.get("/marks/{mark}/points.csv", context -> points(context, "text/csv; charset=utf-8", true));
+        routes.get("/marks/{mark}/crown.txt", this::crown);
         routes.get("/marks/{mark}/points.json", context -> points(context, "application/json", false));
     }
 
@@ -63,6 +65,17 @@ public final class MarkFiles implements Room {
         context.contentType(mediaType)
                 .header("Cache-Control", "no-cache")
                 .result(asCsv ? csv(points, unit) : json(mark, points, unit));
+    }
+
+    /** Only millimetres make a crown. */
+    private void crown(Context context) {
+        DrawnMark mark = marks.get(Addresses.id(context, "mark"));
+        List<Point> places = book.findMeasured(grounds.of(mark))
+                .flatMap(photo -> MarkPlaces.find(photo, mark))
+                .orElseThrow(() -> new NotHere("measured crown of mark", mark.id()));
+        context.contentType("text/plain; charset=utf-8")
+                .header("Cache-Control", "no-cache")
+                .result(CrownPoints.text(places));
     }
 
     private static String csv(List<Point> points, String unit) {

@@ -24,24 +24,3 @@ CREATE TRIGGER card_in_photograph_kept BEFORE UPDATE ON card_in_photograph
   BEGIN SELECT RAISE(ABORT, 'history is kept: card_in_photograph'); END;
 CREATE TRIGGER card_in_photograph_not_removed BEFORE DELETE ON card_in_photograph
   BEGIN SELECT RAISE(ABORT, 'history is kept: card_in_photograph'); END;
-
--- history: a lens solved from several photographs of the same camera; the last row of camera and size holds
-CREATE TABLE lens (
-  id               INTEGER PRIMARY KEY,
-  camera           TEXT NOT NULL CHECK (trim(camera) <> ''),
-  focal35_mm       REAL NOT NULL,
-  width_px         INTEGER NOT NULL,
-  height_px        INTEGER NOT NULL,
-  pictures         INTEGER NOT NULL,
-  log_focal        REAL NOT NULL,
-  log_focal_dev    REAL NOT NULL,
-  k1               REAL NOT NULL,
-  k1_dev           REAL NOT NULL,
-  centre_x_px      REAL NOT NULL,
-  centre_x_dev     REAL NOT NULL,
-  centre_y_px      REAL NOT NULL,
-  centre_y_dev     REAL NOT NULL,
-  written_at       TEXT NOT NULL
-) STRICT;
-CREATE TRIGGER lens_kept BEFORE UPDATE ON lens BEGIN SELECT RAISE(ABORT, 'history is kept: lens'); END;
-CREATE TRIGGER lens_not_removed BEFORE DELETE ON lens BEGIN SELECT RAISE(ABORT, 'history is kept: lens'); END;
