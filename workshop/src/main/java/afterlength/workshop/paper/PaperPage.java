@@ -12,6 +12,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import org.xml.sax.ErrorHandler;
 import org.xml.sax.InputSource;
@@ -20,6 +21,8 @@ import org.xml.sax.SAXParseException;
 
 /** Puts head, style sheet and running foot around the body of a paper, after making sure that it can be set. */
 final class PaperPage {
+    private static final String STAYS = "page-break-after: avoid";
+
     private final PaperDocument paper;
     private final Document page;
 
@@ -32,6 +35,7 @@ final class PaperPage {
         PaperPage page = new PaperPage(paper);
         page.requirePictures();
         page.describeDrawings();
+        page.keepTablesWithTheirWords();
         page.wrap();
         return page.page;
     }
@@ -57,6 +61,27 @@ final class PaperPage {
             String description =
                     descriptions.getLength() == 0 ? "" : descriptions.item(0).getTextContent();
             drawing.setAttribute("alt", drawing.getAttribute("aria-label") + ". " + description);
+        }
+    }
+
+    /**
+     * What stands before a table stays on its page. That is good to read, and it keeps rows whole: the library breaks a row when a
+     * table begins so low that only its head would fit and nothing before it asks to stay with it.
+     */
+    private void keepTablesWithTheirWords() {
+        NodeList tables = page.getElementsByTagName("table");
+        for (int i = 0; i < tables.getLength(); i++) {
+            Element table = (Element) tables.item(i);
+            Node before = table.getPreviousSibling();
+            while (before != null && !(before instanceof Element)) {
+                before = before.getPreviousSibling();
+            }
+            boolean words = before instanceof Element && before.getNodeName().matches("p|h2|h3");
+            Element kept = words ? (Element) before : element("div", "", "");
+            kept.setAttribute("style", STAYS);
+            if (!words) {
+                table.getParentNode().insertBefore(kept, table);
+            }
         }
     }
 

@@ -23,6 +23,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PaperPrintTest {
     private static PaperDocument paper(PaperSize size, String body) throws IOException {
@@ -146,6 +147,29 @@ class PaperPrintTest {
                 for (int row = 1; row <= 60; row++) {
                     boolean begins = text.contains("row " + row + " begins");
                     assertThat(text.contains("and row " + row + " ends")).isEqualTo(begins);
+                }
+            }
+        }
+    }
+
+    /** A table that begins where only its head would fit used to break its first rows; so it begins at every height here. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", "<h2>Head</h2><p class=\"reason\">words</p>", "<ul><li>one</li></ul>"})
+    void noRowIsBrokenWhereverTheTableBegins(String before) throws IOException {
+        String table = IntStream.rangeClosed(1, 14)
+                .mapToObj(row -> "<tr><td>row " + row + " begins<br/>" + "some words that go on for long ".repeat(3 + row % 6)
+                        + "<br/>and row " + row + " ends</td><td>short<br/>two</td></tr>")
+                .collect(Collectors.joining(
+                        "", "<table class=\"lines\"><thead><tr><th>Steps</th><th>B</th></tr></thead><tbody>", "</tbody></table>"));
+        for (int above = 24; above <= 33; above++) {
+            try (PdfRuler ruler = ruler("<p>filler</p>".repeat(above) + before + table)) {
+                for (int page = 1; page <= ruler.pages(); page++) {
+                    String text = ruler.text(page);
+                    for (int row = 1; row <= 14; row++) {
+                        assertThat(text.contains("and row " + row + " ends"))
+                                .as(above + " paragraphs above, row " + row)
+                                .isEqualTo(text.contains("row " + row + " begins"));
+                    }
                 }
             }
         }
