@@ -316,6 +316,15 @@ class DemoArchiveTest {
     }
 
     @Test
+    void noFileIsEmpty() {
+        assertThat(files)
+                .allSatisfy((path, bytes) -> assertThat(bytes.length).as(path).isPositive());
+        assertThat(new String(bytes("data/instruments/1/measures.csv"), java.nio.charset.StandardCharsets.UTF_8)
+                        .lines())
+                .hasSizeGreaterThan(10);
+    }
+
+    @Test
     void thePapersOpen() throws IOException {
         List<String> papers =
                 files.keySet().stream().filter(path -> path.endsWith(".pdf")).toList();

@@ -37,6 +37,7 @@ final class ArchiveJobs {
         ArchiveJob begun = new ArchiveJob();
         job = begun;
         Path place = place().resolve(maker.fileName(wish));
+        place.toFile().deleteOnExit();
         Thread worker = new Thread(() -> make(begun, wish, place), "archive");
         worker.setDaemon(true);
         worker.start();

@@ -20,7 +20,10 @@ final class MeasuresFile {
 
     String of(List<Visit> visits) {
         StringWriter text = new StringWriter();
-        CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text);
+        CsvWriter csv = CsvWriter.builder()
+                .bufferSize(0)
+                .lineDelimiter(LineDelimiter.CRLF)
+                .build(text);
         csv.writeRecord(
                 "visit",
                 "when_seen_from_work",

@@ -103,6 +103,20 @@ class ArchiveStoreTest {
         return places;
     }
 
+    /** Both readings of the corrected measure, for a spreadsheet. */
+    @Test
+    void measuresStandInATableWithWhatWasCorrected() throws Exception {
+        Map<String, byte[]> files = Bags.files(shop.archive(ArchiveWish.wholeShop(), root.resolve("all.zip")));
+        String before = shop.viola.number() + ",before work,body length,";
+        String after = ",0.1,mm,tape,20,45,2026-03-02T09:15:00Z,M,";
+        assertThat(Bags.text(files, "all/data/instruments/1/measures.csv")
+                        .lines()
+                        .skip(1))
+                .containsExactly(
+                        before + "405" + after + "\"no, corrected or withdrawn later\"",
+                        before + Math.nextUp(405.5) + after + "yes");
+    }
+
     @Test
     void aPersonGetsEverythingThatIsKeptOfThem() throws Exception {
         String all = text(Bags.files(shop.archive(ArchiveWish.owner(2), root.resolve("owner.zip"))));
