@@ -43,10 +43,14 @@ final class Refusals {
         routes.exception(Exception.class, (fault, context) -> anyOther(context, fault));
     }
 
-    /** What cannot be read as a request is refused as such; the rest is our own fault. */
+    /**
+     * What cannot be read as a request is refused as such; the rest is our own fault. Where a request could not be read to its end the
+     * connection ends too, and says so, lest the next request is sent along it and lost.
+     */
     private static void anyOther(Context context, Exception fault) {
         HttpException unreadable = unreadable(fault);
         if (unreadable != null && unreadable.getCode() < 500) {
+            context.header("Connection", "close");
             page(
                     context,
                     unreadable.getCode(),

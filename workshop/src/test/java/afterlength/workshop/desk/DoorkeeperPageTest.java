@@ -138,6 +138,19 @@ class DoorkeeperPageTest {
         }
     }
 
+    @Test
+    void aBrokenUploadIsRefusedInWordsAndEndsItsConnection() throws IOException {
+        String body = "\r\n--B\r\nContent-Disposition: form-data; name=\"a\"; filename=\"\0\"\r\n\r\nx\r\n--B--\r\n";
+        try (Socket socket =
+                begun("Content-Type: multipart/form-data; boundary=B", "Content-Length: " + (2 + body.length()))) {
+            socket.getOutputStream().write(body.getBytes(StandardCharsets.ISO_8859_1));
+            assertThat(new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8))
+                    .startsWith("HTTP/1.1 400")
+                    .contains("Connection: close")
+                    .contains("What was sent could not be read");
+        }
+    }
+
     /** One letter twice a second would take the better part of an hour. */
     @Test
     void whoTricklesIsCutOff() throws IOException, InterruptedException {
