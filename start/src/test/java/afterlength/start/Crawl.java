@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.function.BiConsumer;
 
 /**
- * Walks a shop from Today along every link of every page, breadth first. Of pages that differ by numbers only, the first few are
+ * Walks a shop from Today and its first instrument along every link of every page, breadth first. Of pages that differ by numbers only, the first few are
  * looked at; papers, pictures and files are not pages.
  */
 final class Crawl {
@@ -21,7 +21,7 @@ final class Crawl {
 
     private final Page page;
     private final String root;
-    private final Deque<String> ahead = new ArrayDeque<>(List.of("/"));
+    private final Deque<String> ahead = new ArrayDeque<>(List.of("/", "/instruments/1"));
     private final Set<String> known = new HashSet<>(ahead);
     private final Map<String, Integer> seenOfKind = new HashMap<>();
 
