@@ -42,7 +42,7 @@ class EveryPageBrowserTest {
     void axeFindsNothingOnAnyPage() {
         Set<String> faults = new TreeSet<>();
         Page page = browser.pageForChecker();
-        Set<String> kinds = Crawl.of(page, desk.address(), (kind, shown) -> {
+        Set<String> kinds = LinkWalk.of(page, desk.address(), (kind, shown) -> {
             if (!Boolean.TRUE.equals(shown.evaluate(STYLED))) {
                 faults.add(kind + ": without its style sheet");
             }
@@ -61,7 +61,7 @@ class EveryPageBrowserTest {
     void nothingIsLostAtTwiceTheSize() {
         Set<String> wide = new TreeSet<>();
         Page page = browser.page();
-        Crawl.of(page, desk.address(), (kind, shown) -> {
+        LinkWalk.of(page, desk.address(), (kind, shown) -> {
             shown.setViewportSize(640, 512);
             noteWhatIsCut(kind + " magnified", shown, wide);
             shown.setViewportSize(1280, 1024);

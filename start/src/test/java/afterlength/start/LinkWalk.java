@@ -14,7 +14,7 @@ import java.util.function.BiConsumer;
  * Walks a shop from Today and its first instrument along every link of every page, breadth first. Of pages that differ by numbers only, the first few are
  * looked at; papers, pictures and files are not pages.
  */
-final class Crawl {
+final class LinkWalk {
     private static final int OF_EACH_KIND = 2;
     private static final String NO_PAGE =
             ".*(\\.pdf|\\.csv|\\.json|\\.jsonld|\\.svg|\\.png|\\.jpg|\\.ics)(\\?.*)?|/photographs/\\d+(/small)?(\\?.*)?";
@@ -25,7 +25,7 @@ final class Crawl {
     private final Set<String> known = new HashSet<>(ahead);
     private final Map<String, Integer> seenOfKind = new HashMap<>();
 
-    private Crawl(Page page, String root) {
+    private LinkWalk(Page page, String root) {
         this.page = page;
         this.root = root;
     }
@@ -38,11 +38,11 @@ final class Crawl {
      * @return the kinds that were seen
      */
     static Set<String> of(Page page, String root, BiConsumer<String, Page> look) {
-        Crawl crawl = new Crawl(page, root.substring(0, root.length() - 1));
-        while (!crawl.ahead.isEmpty()) {
-            crawl.walk(crawl.ahead.poll(), look);
+        LinkWalk walk = new LinkWalk(page, root.substring(0, root.length() - 1));
+        while (!walk.ahead.isEmpty()) {
+            walk.walk(walk.ahead.poll(), look);
         }
-        return crawl.seenOfKind.keySet();
+        return walk.seenOfKind.keySet();
     }
 
     private void walk(String path, BiConsumer<String, Page> look) {
