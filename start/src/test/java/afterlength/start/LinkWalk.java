@@ -50,7 +50,10 @@ final class LinkWalk {
         if (seenOfKind.merge(kind, 1, Integer::sum) > OF_EACH_KIND) {
             return;
         }
-        page.navigate(root + path);
+        int status = page.navigate(root + path).status();
+        if (status >= 400) {
+            throw new AssertionError(path + " answers " + status);
+        }
         look.accept(kind, page);
         links().stream()
                 .filter(link -> link.startsWith("/") && !link.matches(NO_PAGE))

@@ -6,7 +6,7 @@ import java.util.SplittableRandom;
 /** A child of two plans: a stretch of time, or a stretch of the order, as the father has it; the rest as the mother has it. */
 final class Crossing {
     /** Parts what lies before, in and after the stretch; longer than any project. */
-    private static final int FAR = 1 << 24;
+    static final int FAR = 1 << 24;
 
     private static final int SHAKEN_OF_100 = 4;
     private static final int HELD_OF_100 = 6;

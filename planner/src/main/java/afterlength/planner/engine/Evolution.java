@@ -6,8 +6,9 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 
 /**
- * For work without hours, where only the end of all counts: a population of plans. Each child takes a stretch of its order from one
- * parent and the rest from the other and is then pushed back and forth in time (docs/sources.md#valls-2008). Not for two threads at once.
+ * For work without hours, where only the end of all counts: a population of plans. A child takes a stretch of its order from one
+ * parent and the rest from the other, or a stretch of its only parent is ordered by lot; then it is pushed back and forth in time
+ * (docs/sources.md#valls-2008). Not for two threads at once.
  */
 final class Evolution {
     /** Smaller ones grow alike before the time is up. */
@@ -18,6 +19,9 @@ final class Evolution {
 
     private final Sampling sampling;
     private final Crossing crossing;
+    private final Renewal renewal;
+    private final SplittableRandom random;
+    private final boolean bounded;
     private final BackAndForth backAndForth;
     private final Population population;
     private final long bound;
@@ -25,6 +29,9 @@ final class Evolution {
     Evolution(Network network, SplittableRandom random) {
         this.sampling = new Sampling(network, random);
         this.crossing = new Crossing(network, random);
+        this.renewal = new Renewal(network, random);
+        this.random = random;
+        this.bounded = !Mirror.isPossible(network);
         this.backAndForth = new BackAndForth(network);
         this.population = new Population(POPULATION, random);
         this.bound = LowerBound.of(network);
@@ -37,9 +44,16 @@ final class Evolution {
             improveAndSettle(sampling.shaken(from.isEmpty() && sample == 0));
         }
         while (!population.isEmpty() && goesOn(clockwork)) {
-            improveAndSettle(crossing.child(population.parent(), population.parent()));
+            improveAndSettle(child());
         }
         return population.all();
+    }
+
+    /** Longest distances leave an order drawn by lot few chances, so there every child has two parents. */
+    private Candidate child() {
+        return bounded || random.nextBoolean()
+                ? crossing.child(population.parent(), population.parent())
+                : renewal.child(population.parent());
     }
 
     /** Until the population is full, or it shows that there are not so many plans, or none. */

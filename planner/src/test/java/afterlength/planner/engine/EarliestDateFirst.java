@@ -8,10 +8,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** What a careful person does without a plan: all steps of the instrument promised first, then those of the next, each as soon as it can be. */
-final class EarliestDateFirst {
+public final class EarliestDateFirst {
     private EarliestDateFirst() {}
 
-    static Plan plan(Workshop workshop) {
+    /** Its plan, laid out by the engine's own decoder. */
+    public static Plan plan(Workshop workshop) {
         Network network = WorkshopNetwork.of(workshop, Optional.empty(), 0);
         Candidate candidate = new Candidate(network);
         for (int i = 0; i < network.size; i++) {

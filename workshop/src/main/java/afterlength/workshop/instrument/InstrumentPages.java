@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The list of instruments, and the one long page that tells an instrument's story stage by stage. */
 public final class InstrumentPages implements Room {
+    /** A longer list is shown only when asked for: a person searches rather than reads thousands of lines. */
+    static final int SHOWN = 100;
+
     private final Frames frames;
     private final OwnerStore owners;
     private final InstrumentStore instruments;
@@ -41,7 +44,8 @@ public final class InstrumentPages implements Room {
 
     private void list(Context context) {
         String words = context.queryParam("find") == null ? "" : String.valueOf(context.queryParam("find"));
-        Templates.show(context, new InstrumentsPage(frames.of("Instruments"), words, instruments.find(words)));
+        int most = context.queryParam("all") == null ? SHOWN : Integer.MAX_VALUE;
+        Templates.show(context, new InstrumentsPage(frames.of("Instruments"), words, instruments.find(words, most)));
     }
 
     private void story(Context context) {

@@ -26,10 +26,16 @@ public final class InstrumentStore {
      * nothing is asked. Those in the house come first.
      */
     public List<Listing> find(String words) {
+        return find(words, Integer.MAX_VALUE).lines();
+    }
+
+    /** The first so many of them, and how many there are. */
+    Found find(String words, int most) {
         List<String> wanted =
                 words.isBlank() ? List.of() : List.of(words.strip().split("\\s+"));
+        // A backslash would do for SQLite, but Jdbi reads it as escaping the quotation mark behind it.
         StringBuilder sql = new StringBuilder("""
-                SELECT i.id, i.name, i.kind, o.name AS owner, v.number AS visit_number, v.received_on, v.promised_on,
+                SELECT i.id, i.name, i.kind, o.name AS owner, v.number AS visit_number, v.received_on, v.promised_on, count(*) OVER () AS in_all,
                        (v.id IS NOT NULL AND NOT EXISTS (SELECT 1 FROM handover h WHERE h.visit_id = v.id)) AS in_house
                 FROM instrument i JOIN owner o ON o.id = i.owner_id
                 LEFT JOIN visit v ON v.id = (SELECT max(id) FROM visit WHERE instrument_id = i.id)
@@ -37,20 +43,20 @@ public final class InstrumentStore {
                 """);
         for (int n = 0; n < wanted.size(); n++) {
             sql.append("""
-                    AND (i.name LIKE :wN ESCAPE '\\' OR o.name LIKE :wN ESCAPE '\\' OR i.label_words LIKE :wN ESCAPE '\\'
-                      OR i.story_told LIKE :wN ESCAPE '\\' OR i.kind LIKE :wN ESCAPE '\\'
-                      OR EXISTS (SELECT 1 FROM visit w WHERE w.instrument_id = i.id AND w.number LIKE :wN ESCAPE '\\')
+                    AND (i.name LIKE :wN ESCAPE '!' OR o.name LIKE :wN ESCAPE '!' OR i.label_words LIKE :wN ESCAPE '!'
+                      OR i.story_told LIKE :wN ESCAPE '!' OR i.kind LIKE :wN ESCAPE '!'
+                      OR EXISTS (SELECT 1 FROM visit w WHERE w.instrument_id = i.id AND w.number LIKE :wN ESCAPE '!')
                       OR EXISTS (SELECT 1 FROM finding_now f JOIN visit w ON w.id = f.visit_id WHERE w.instrument_id = i.id
-                           AND (f.observation LIKE :wN ESCAPE '\\' OR f.part LIKE :wN ESCAPE '\\' OR f.kind LIKE :wN ESCAPE '\\')))
+                           AND (f.observation LIKE :wN ESCAPE '!' OR f.part LIKE :wN ESCAPE '!' OR f.kind LIKE :wN ESCAPE '!')))
                     """.replace(":wN", ":w" + n));
         }
-        sql.append("ORDER BY in_house DESC, v.received_on DESC, i.id DESC");
+        sql.append("ORDER BY in_house DESC, v.received_on DESC, i.id DESC LIMIT :most");
         return ledger.read(handle -> {
-            var query = handle.createQuery(sql.toString());
+            var query = handle.createQuery(sql.toString()).bind("most", most);
             for (int n = 0; n < wanted.size(); n++) {
-                query.bind("w" + n, "%" + wanted.get(n).replaceAll("([\\\\%_])", "\\\\$1") + "%");
+                query.bind("w" + n, "%" + wanted.get(n).replaceAll("([!%_])", "!$1") + "%");
             }
-            return query.mapTo(Listing.class).list();
+            return Found.of(query.mapTo(Listing.class).list());
         });
     }
 

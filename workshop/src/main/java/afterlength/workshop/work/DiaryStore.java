@@ -50,7 +50,8 @@ public final class DiaryStore {
         return ledger.read(
                 handle -> handle.createQuery("""
                         SELECT * FROM diary_entry_now d
-                        WHERE NOT EXISTS (SELECT 1 FROM handover h WHERE h.visit_id = d.visit_id)
+                        WHERE visit_id IN (
+                          SELECT v.id FROM visit v WHERE NOT EXISTS (SELECT 1 FROM handover h WHERE h.visit_id = v.id))
                         ORDER BY at, first_id
                         """).mapTo(DiaryEntry.class).list());
     }
@@ -90,9 +91,11 @@ public final class DiaryStore {
     static DiaryEntry add(Handle handle, Writing writing, @Nullable Long replaces, boolean withdrawn, Instant now) {
         long id = handle.createUpdate("""
                         INSERT INTO diary_entry (visit_id, step_id, replaces, withdrawn, what, at, minutes, more_hours, hand,
-                          material, reversible_with, remark, written_at)
+                          material, reversible_with, remark, written_at, first_id, first_written_at)
                         VALUES (:visitId, :stepId, :replaces, :withdrawn, :what, :at, :minutes, :moreHours, :hand,
-                          :material, :reversibleWith, :remark, :writtenAt)
+                          :material, :reversibleWith, :remark, :writtenAt,
+                          (SELECT first_id FROM diary_entry_told WHERE id = :replaces),
+                          (SELECT first_written_at FROM diary_entry_told WHERE id = :replaces))
                         """)
                 .bindMethods(writing)
                 .bind("replaces", replaces)

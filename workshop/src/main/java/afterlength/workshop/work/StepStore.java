@@ -28,7 +28,8 @@ public final class StepStore {
     /** The steps of all visits that have not been handed over. */
     List<Step> listInHouse() {
         return ledger.read(handle -> handle.createQuery("""
-                        SELECT * FROM step s WHERE NOT EXISTS (SELECT 1 FROM handover h WHERE h.visit_id = s.visit_id)
+                        SELECT * FROM step WHERE visit_id IN (
+                          SELECT v.id FROM visit v WHERE NOT EXISTS (SELECT 1 FROM handover h WHERE h.visit_id = v.id))
                         ORDER BY visit_id, position, id
                         """).mapTo(Step.class).list());
     }
