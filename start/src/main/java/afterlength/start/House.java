@@ -446,7 +446,7 @@ final class House {
     }
 
     private DryingAir dryingAir() {
-        return (from, to) -> climate.findMean(from, to)
-                .map(air -> new DryingAir.Mean(air.temperature_C(), air.humidity_pct()));
+        return (from, to) ->
+                climate.findMean(from, to).map(air -> new DryingAir.Mean(air.temperature_C(), air.humidity_pct()));
     }
 }

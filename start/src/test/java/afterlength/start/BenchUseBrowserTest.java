@@ -78,9 +78,8 @@ class BenchUseBrowserTest {
     }
 
     private List<DiaryEntry> diary(String action) {
-        long visit = house.steps
-                .get(Long.parseLong(action.replaceAll("\\D", "")))
-                .visitId();
+        long visit =
+                house.steps.get(Long.parseLong(action.replaceAll("\\D", ""))).visitId();
         return house.diary.listNow(visit);
     }
 
@@ -114,7 +113,8 @@ class BenchUseBrowserTest {
         desk.close();
         page.navigate(address);
         assertThat(page.locator(".answer.today")).hasText(sentence);
-        assertThat(page.locator("#waiting")).containsText("The workshop’s machine does not answer. This page is as it was at");
+        assertThat(page.locator("#waiting"))
+                .containsText("The workshop’s machine does not answer. This page is as it was at");
         start(page).click();
         assertThat(page.locator("#waiting li")).containsText("Start:");
         page.navigate(address + "instruments");
@@ -161,7 +161,8 @@ class BenchUseBrowserTest {
                   lock.release = () => { window.held--; lock.dispatchEvent(new Event('release')); return Promise.resolve(); };
                   return Promise.resolve(lock); } } });""");
         page.navigate(desk.address());
-        page.evaluate("document.querySelectorAll('[role=timer][data-left]').forEach(t => t.setAttribute('data-left', '900'))");
+        page.evaluate(
+                "document.querySelectorAll('[role=timer][data-left]').forEach(t => t.setAttribute('data-left', '900'))");
         assertThat(page.locator("#awake")).containsText("The screen stays awake while a timer runs.");
         assertThat(page.evaluate("window.held")).isEqualTo(1);
         page.locator("#awake button").click();
@@ -179,7 +180,8 @@ class BenchUseBrowserTest {
         Page page = browser.page();
         page.addInitScript("delete Navigator.prototype.wakeLock");
         page.navigate(desk.address());
-        page.evaluate("document.querySelectorAll('[role=timer][data-left]').forEach(t => t.setAttribute('data-left', '900'))");
+        page.evaluate(
+                "document.querySelectorAll('[role=timer][data-left]').forEach(t => t.setAttribute('data-left', '900'))");
         assertThat(page.locator("#awake")).containsText("This browser does not keep the screen awake.");
     }
 

@@ -16,6 +16,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Every kind of page that links lead to in the demonstration shop, in a real browser. */
 class EveryPageBrowserTest {
+    /** Without it every page is plain text that fits everywhere and offends no checker. */
+    private static final String STYLED = "getComputedStyle(document.querySelector('.head')).display === 'flex'";
+
     @TempDir
     static Path shop;
 
@@ -40,6 +43,9 @@ class EveryPageBrowserTest {
         Set<String> faults = new TreeSet<>();
         Page page = browser.pageForChecker();
         Set<String> kinds = LinkWalk.of(page, desk.address(), (kind, shown) -> {
+            if (!Boolean.TRUE.equals(shown.evaluate(STYLED))) {
+                faults.add(kind + ": without its style sheet");
+            }
             new AxeBuilder(shown)
                     .analyze()
                     .getViolations()
@@ -87,6 +93,7 @@ class EveryPageBrowserTest {
                 .setHasTouch(true)
                 .setIsMobile(true));
         page.navigate(desk.address());
+        assertThat(page.evaluate(STYLED)).as("the style sheet has come").isEqualTo(true);
         assertThat(page.evaluate("""
                 Array.from(document.querySelectorAll('main button, main .action, main .quiet, main select, main .line, nav a'))
                   .filter(e => e.getClientRects().length > 0 && (e.getBoundingClientRect().height < 44 || e.getBoundingClientRect().width < 44))

@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.function.BiConsumer;
 
 /**
- * Walks a shop from Today along every link of every page, breadth first. Of pages that differ by numbers only, the first few are
+ * Walks a shop from Today and its first instrument along every link of every page, breadth first. Of pages that differ by numbers only, the first few are
  * looked at; papers, pictures and files are not pages.
  */
 final class LinkWalk {
@@ -21,7 +21,7 @@ final class LinkWalk {
 
     private final Page page;
     private final String root;
-    private final Deque<String> ahead = new ArrayDeque<>(List.of("/"));
+    private final Deque<String> ahead = new ArrayDeque<>(List.of("/", "/instruments/1"));
     private final Set<String> known = new HashSet<>(ahead);
     private final Map<String, Integer> seenOfKind = new HashMap<>();
 
@@ -38,11 +38,11 @@ final class LinkWalk {
      * @return the kinds that were seen
      */
     static Set<String> of(Page page, String root, BiConsumer<String, Page> look) {
-        LinkWalk crawl = new LinkWalk(page, root.substring(0, root.length() - 1));
-        while (!crawl.ahead.isEmpty()) {
-            crawl.walk(crawl.ahead.poll(), look);
+        LinkWalk walk = new LinkWalk(page, root.substring(0, root.length() - 1));
+        while (!walk.ahead.isEmpty()) {
+            walk.walk(walk.ahead.poll(), look);
         }
-        return crawl.seenOfKind.keySet();
+        return walk.seenOfKind.keySet();
     }
 
     private void walk(String path, BiConsumer<String, Page> look) {
@@ -50,7 +50,10 @@ final class LinkWalk {
         if (seenOfKind.merge(kind, 1, Integer::sum) > OF_EACH_KIND) {
             return;
         }
-        page.navigate(root + path);
+        int status = page.navigate(root + path).status();
+        if (status >= 400) {
+            throw new AssertionError(path + " answers " + status);
+        }
         look.accept(kind, page);
         links().stream()
                 .filter(link -> link.startsWith("/") && !link.matches(NO_PAGE))

@@ -15,6 +15,7 @@ import org.jdbi.v3.core.Handle;
 public final class ClimateStore {
     /** Air read within an hour is the air of the moment; a room changes little in less. Common practice. */
     static final long NEAR_S = 3600;
+
     private static final int PARTS = 10;
     private static final int ENOUGH_PARTS = 8;
 

@@ -16,7 +16,8 @@ final class PracticeWait {
                 .filter(one -> one.name().equals(COAT))
                 .findFirst()
                 .orElseThrow();
-        return Figures.plain(step.waiting().low_h()) + " to " + Figures.plain(step.waiting().high_h()) + " h, usually "
+        return Figures.plain(step.waiting().low_h()) + " to "
+                + Figures.plain(step.waiting().high_h()) + " h, usually "
                 + Figures.plain(step.waiting().typical_h()) + " h, for a thin " + (oily ? "oil" : "spirit") + " coat";
     }
 }

@@ -39,9 +39,8 @@ record VarnishEntry(
     }
 
     private static double usual_h(List<VarnishCoat> coats) {
-        double usual_h = DryingEstimate.of(records(coats), 0, 0) instanceof DryingEstimate.Own own
-                ? own.typical_h()
-                : A_DAY_H;
+        double usual_h =
+                DryingEstimate.of(records(coats), 0, 0) instanceof DryingEstimate.Own own ? own.typical_h() : A_DAY_H;
         return Math.max(1, Math.min(LONGEST_H, usual_h));
     }
 

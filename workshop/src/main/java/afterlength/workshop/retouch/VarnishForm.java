@@ -70,8 +70,7 @@ final class VarnishForm {
     }
 
     /** Null when a problem was noted. Air that nobody typed is what the logger read while the coat dried. */
-    static @Nullable VarnishCoat coat(
-            Typed typed, long varnishId, DryingAir logged, LocalDate today, Instant now) {
+    static @Nullable VarnishCoat coat(Typed typed, long varnishId, DryingAir logged, LocalDate today, Instant now) {
         LocalDate on = typed.date("laid_on", "The day it was laid");
         LocalTime at = time(typed);
         double dry_h = typed.requiredDecimal("touch_dry_h", "The time to dry to the touch", "h", 0.05, LONGEST_H);
@@ -99,8 +98,8 @@ final class VarnishForm {
                 && typed.raw("humidity_pct").isBlank();
         if (untyped && dry_h > 0) {
             Instant from = Days.instant(laid);
-            DryingAir.Mean mean =
-                    logged.over(from, from.plusSeconds(Math.round(3600 * dry_h))).orElse(null);
+            DryingAir.Mean mean = logged.over(from, from.plusSeconds(Math.round(3600 * dry_h)))
+                    .orElse(null);
             if (mean != null) {
                 return mean;
             }

@@ -48,8 +48,7 @@ public final class VarnishPages implements Room {
 
     private void show(Context context) {
         Frame frame = frames.at(Frame.Place.SHELF, "The varnish book").back("/shelf", "Shelf");
-        List<VarnishEntry> entries =
-                book.list().stream().map(this::entry).toList();
+        List<VarnishEntry> entries = book.list().stream().map(this::entry).toList();
         Templates.show(context, new VarnishBookPage(frame, entries));
     }
 

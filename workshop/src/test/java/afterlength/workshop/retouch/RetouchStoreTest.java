@@ -74,7 +74,8 @@ class RetouchStoreTest {
     void aColourKeepsItsDrawdownsToTheLastDigit() {
         List<PaletteFilm> films = shop.palette.films(yellow.id());
         assertThat(films).extracting(PaletteFilm::coats).containsExactly(0.5, 1.0, 0.5, 1.0);
-        assertThat(films.get(0).film().values()).isEqualTo(RetouchShop.film(495, 20, 0.02, 0.5, 0.86).values());
+        assertThat(films.get(0).film().values())
+                .isEqualTo(RetouchShop.film(495, 20, 0.02, 0.5, 0.86).values());
         assertThat(shop.palette.get(yellow.id())).usingRecursiveComparison().isEqualTo(yellow);
         assertThat(shop.palette.listOf(List.of(red.id())))
                 .usingRecursiveComparison()
@@ -131,7 +132,8 @@ class RetouchStoreTest {
     @Test
     void aBatchItsCoatsAndAreasComeBack() {
         List<Ingredient> parts = List.of(
-                new Ingredient("linseed oil", 100, 930, Part.OIL), new Ingredient("colophony", 100.5, 1070, Part.RESIN));
+                new Ingredient("linseed oil", 100, 930, Part.OIL),
+                new Ingredient("colophony", 100.5, 1070, Part.RESIN));
         long batch = shop.book.add(
                 new Varnish(0, "batch 3", LocalDate.of(2026, 10, 1), "clear", false, RetouchShop.NOW, "bench"), parts);
         assertThat(shop.book.ingredients(batch)).isEqualTo(parts);

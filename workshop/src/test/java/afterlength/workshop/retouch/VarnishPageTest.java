@@ -80,8 +80,9 @@ class VarnishPageTest {
     @Test
     void threeCoatsMakeAnEstimateAndFewerDoNot() {
         assertThat(batch().words(".answer"))
-                .isEqualTo("Too few coats yet: none is recorded, 3 are needed. Until then common practice holds: 24 to 72 h, usually 60 h,"
-                        + " for a thin oil coat.");
+                .isEqualTo(
+                        "Too few coats yet: none is recorded, 3 are needed. Until then common practice holds: 24 to 72 h, usually 60 h,"
+                                + " for a thin oil coat.");
         for (String hours : new String[] {"20", "26", "23,5"}) {
             desk.post(
                     "/shelf/varnish/1/coats",
@@ -115,7 +116,16 @@ class VarnishPageTest {
         batch();
         asked.clear();
         for (String hours : new String[] {"20", "26", "23,5"}) {
-            desk.post("/shelf/varnish/1/coats", "laid_on", "2026-11-01", "laid_at", "14:00", "touch_dry_h", hours, "hand", "bench");
+            desk.post(
+                    "/shelf/varnish/1/coats",
+                    "laid_on",
+                    "2026-11-01",
+                    "laid_at",
+                    "14:00",
+                    "touch_dry_h",
+                    hours,
+                    "hand",
+                    "bench");
         }
         assertThat(asked)
                 .containsExactly(
@@ -124,16 +134,25 @@ class VarnishPageTest {
                         "2026-11-01T14:00:00Z 2026-11-02T13:30:00Z");
         assertThat(shop.book.coats(1)).extracting(VarnishCoat::temperatureC).containsExactly(18.1, 18.2, 18.3);
         assertThat(desk.get("/shelf/varnish/1").words(".answer"))
-                .endsWith("Over such a time the air of the shop was 18.4 °C and 45 % lately. The air is outside what these"
-                        + " coats had, and no correction for that is known.");
+                .endsWith(
+                        "Over such a time the air of the shop was 18.4 °C and 45 % lately. The air is outside what these"
+                                + " coats had, and no correction for that is known.");
         assertThat(asked.get(3)).isEqualTo("2026-11-03T13:45:00Z 2026-11-04T13:15:00Z");
     }
 
     @Test
     void airThatNobodyReadIsAskedFor() {
         batch();
-        OpenedDesk.Answer page =
-                desk.post("/shelf/varnish/1/coats", "laid_on", "2026-11-01", "laid_at", "noon", "touch_dry_h", "20", "hand", "bench");
+        OpenedDesk.Answer page = desk.post(
+                "/shelf/varnish/1/coats",
+                "laid_on",
+                "2026-11-01",
+                "laid_at",
+                "noon",
+                "touch_dry_h",
+                "20",
+                "hand",
+                "bench");
         assertThat(page.status()).isEqualTo(422);
         assertThat(page.words("#problem-temperature_C")).contains("The temperature of the air is “”");
         assertThat(page.words("#problem-laid_at")).isEqualTo("The time it was laid is “noon”; write it such as 14:30.");

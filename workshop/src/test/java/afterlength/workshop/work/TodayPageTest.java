@@ -82,11 +82,13 @@ class TodayPageTest {
         OpenedDesk.Answer old = desk.post(start, "sent_key", key, "sent_at", "2026-11-01T08:00:00Z");
         assertThat(old.status()).isEqualTo(400);
         assertThat(old.words("main"))
-                .contains("This was tapped on 1 November 2026 and waited more than 3 days. Write it into the diary by hand");
+                .contains(
+                        "This was tapped on 1 November 2026 and waited more than 3 days. Write it into the diary by hand");
         assertThat(shop.diary.listNow(viola.id())).isEmpty();
         OpenedDesk.Answer late = desk.postAndFollow(start, "sent_key", key, "sent_at", "2026-11-04T12:50:00Z");
         assertThat(late.words(".notice p")).endsWith("started, 12:50.");
-        assertThat(desk.postAndFollow(start, "sent_key", key, "sent_at", "2026-11-04T12:50:00Z").words(".notice p"))
+        assertThat(desk.postAndFollow(start, "sent_key", key, "sent_at", "2026-11-04T12:50:00Z")
+                        .words(".notice p"))
                 .isEqualTo(late.words(".notice p"));
         assertThat(shop.diary.listNow(viola.id())).hasSize(1);
     }
