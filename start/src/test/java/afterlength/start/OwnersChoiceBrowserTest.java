@@ -79,7 +79,8 @@ class OwnersChoiceBrowserTest {
             page.waitForCondition(() -> !page.locator("#sum").innerText().equals(whole));
             everyLineTellsWhatHappensIfNothingIsDone(page);
             keep(page, "In the workshop");
-            assertThat(accepted()).containsExactly("Glue the open seam", "Support the crack from inside, through the sound-hole");
+            assertThat(accepted())
+                    .containsExactly("Glue the open seam", "Support the crack from inside, through the sound-hole");
 
             page.navigate(desk.address() + "visits/1/agree?scope=PLAYING_ORDER");
             assertThat(page.locator(".caveat").innerText()).contains("both stay to be read");
@@ -99,7 +100,8 @@ class OwnersChoiceBrowserTest {
         BoundingBox second = page.locator(".scope").nth(1).boundingBox();
         assertThat(second.y).as("the second way stands beside the first").isEqualTo(first.y);
         assertThat(second.x).isGreaterThan(first.x);
-        assertThat(page.locator(".scope").nth(2).innerText()).contains("EUR", "by hand", "Ready: not planned yet", "Can it be undone?");
+        assertThat(page.locator(".scope").nth(2).innerText())
+                .contains("EUR", "by hand", "Ready: not planned yet", "Can it be undone?");
         assertThat(page.locator("ol.proposal .ifleft").count()).isEqualTo(3);
     }
 
@@ -114,7 +116,8 @@ class OwnersChoiceBrowserTest {
     }
 
     private Locator line(Page page, int place) {
-        return page.locator(".templateoption:has(input[value='" + lines.get(place).id() + "'])");
+        return page.locator(
+                ".templateoption:has(input[value='" + lines.get(place).id() + "'])");
     }
 
     private static void keep(Page page, String remark) {

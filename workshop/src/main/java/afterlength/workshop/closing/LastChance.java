@@ -19,8 +19,7 @@ record LastChance(List<Group> groups) {
     /** The things that one treatment covers. */
     record Group(String treatment, List<Item> items) {}
 
-    static LastChance of(
-            long visitId, AgreementStore agreements, TreatmentStore treatments, Map<String, Tick> ticks) {
+    static LastChance of(long visitId, AgreementStore agreements, TreatmentStore treatments, Map<String, Tick> ticks) {
         List<AgreementLine> lines = agreements
                 .findNow(visitId)
                 .map(agreement -> agreements.listLines(agreement.id()))

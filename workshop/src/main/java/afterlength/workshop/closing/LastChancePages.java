@@ -59,7 +59,9 @@ public final class LastChancePages implements Room {
         Typed typed = Typed.from(context);
         Optional<CoveredThing> thing = CoveredThings.find(typed.raw("thing"));
         if (thing.isEmpty()) {
-            typed.note("thing", "“" + typed.raw("thing") + "” is not on the list; tick one of the things that stand here.");
+            typed.note(
+                    "thing",
+                    "“" + typed.raw("thing") + "” is not on the list; tick one of the things that stand here.");
         }
         String note = typed.text("note", "Where it is recorded", 300);
         String hand = typed.required("hand", "The hand", 80);

@@ -21,7 +21,7 @@ import org.xml.sax.SAXParseException;
 
 /** Puts head, style sheet and running foot around the body of a paper, after making sure that it can be set. */
 final class PaperPage {
-    private static final String STAYS = "page-break-after: avoid";
+    private static final String STAYS = "page-break-after: avoid; -fs-page-break-min-height: 30mm";
 
     private final PaperDocument paper;
     private final Document page;
@@ -65,7 +65,7 @@ final class PaperPage {
     }
 
     /**
-     * What stands before a table stays on its page. That is good to read, and it keeps rows whole: the library breaks a row when a
+     * What stands before a table stays on its page, with room for a row. That is good to read, and it keeps rows whole: the library breaks a row when a
      * table begins so low that only its head would fit and nothing before it asks to stay with it.
      */
     private void keepTablesWithTheirWords() {

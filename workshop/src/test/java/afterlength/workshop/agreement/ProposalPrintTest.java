@@ -41,7 +41,8 @@ class ProposalPrintTest {
                 .contains("Open seam (top), lower bout, 84.0 ± 2.0 mm")
                 .contains("Leave as it is Playing order Sound Full restoration")
                 .contains(
-                        "What is done, and why By hand, price If nothing is done Taking it back", "The gap grows with dry weather, dirt gets in, and the plate may crack where the seam"
+                        "What is done, and why By hand, price If nothing is done Taking it back",
+                        "The gap grows with dry weather, dirt gets in, and the plate may crack where the seam"
                                 + " still holds.")
                 .contains("Reversible with water and warmth: the joint is hot hide glue and can be opened again.")
                 .contains(

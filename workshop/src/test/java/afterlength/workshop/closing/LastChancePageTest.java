@@ -56,8 +56,8 @@ class LastChancePageTest {
                 new Owner(0, "Ilse Tamm", "", "", "", "", 1),
                 new Instrument(0, 0, InstrumentKind.CELLO, "Cello", "", "", "", "", null, "", "", null, 1),
                 new Visit(0, 0, "", LocalDate.of(2026, 10, 26), "", "It buzzes.", "", "", "", null, null, 1)));
-        desk = OpenedDesk.with(new LastChancePages(
-                new Frames(settings), settings, visits, agreements, treatments, ticks, CLOCK));
+        desk = OpenedDesk.with(
+                new LastChancePages(new Frames(settings), settings, visits, agreements, treatments, ticks, CLOCK));
     }
 
     @AfterEach
@@ -108,10 +108,11 @@ class LastChancePageTest {
     @Test
     void aTickIsKeptWithWhereItIsRecordedAndCanBeOpenedAgain() {
         agree("crack-outside");
-        OpenedDesk.Answer page = desk.postAndFollow(
-                PAGE, "thing", "crack-open", "note", "picture 12", "hand", "Ines", "do", "done");
+        OpenedDesk.Answer page =
+                desk.postAndFollow(PAGE, "thing", "crack-open", "note", "picture 12", "hand", "Ines", "do", "done");
         assertThat(page.words(".answer")).isEqualTo("1 of 2 things are not recorded yet and will be covered.");
-        assertThat(page.words()).contains("✓ Picture: the crack open", "Recorded 4 Nov 2026, 10:00 by Ines: picture 12");
+        assertThat(page.words())
+                .contains("✓ Picture: the crack open", "Recorded 4 Nov 2026, 10:00 by Ines: picture 12");
         desk.post(PAGE, "thing", "crack-open", "hand", "Ines", "do", "open");
         assertThat(desk.get(PAGE).words(".answer")).startsWith("2 of 2");
         assertThat(ticks.listOf(1)).extracting(Tick::done).containsExactly(true, false);

@@ -16,7 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Sixty findings and an owner with a long name, on both papers: no row broken, every word there, every page counted. */
 class LongReportPrintTest {
     private static final int FINDINGS = 60;
-    private static final String LONG_NAME = "Maximiliana-Theodora von und zu der Weidenau-Hinterlangenbach, geborene Überzwerch";
+    private static final String LONG_NAME =
+            "Maximiliana-Theodora von und zu der Weidenau-Hinterlangenbach, geborene Überzwerch";
 
     @TempDir
     Path folder;
@@ -27,15 +28,7 @@ class LongReportPrintTest {
         ExaminedShop shop = new ExaminedShop(folder);
         Settings fresh = shop.settings.get();
         shop.settings.put(new Settings(
-                fresh.shopName(),
-                "",
-                fresh.hands(),
-                "EUR",
-                fresh.perHour(),
-                0,
-                letter,
-                fresh.closesAt(),
-                false));
+                fresh.shopName(), "", fresh.hands(), "EUR", fresh.perHour(), 0, letter, fresh.closesAt(), false));
         shop.owners.change(new Owner(1, LONG_NAME, "", "", "", "", 1));
         List<String> parts = List.of("top", "back", "ribs", "varnish", "scroll");
         for (int n = 1; n <= FINDINGS; n++) {

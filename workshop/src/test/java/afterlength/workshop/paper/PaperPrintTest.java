@@ -157,10 +157,13 @@ class PaperPrintTest {
     @ValueSource(strings = {"", "<h2>Head</h2><p class=\"reason\">words</p>", "<ul><li>one</li></ul>"})
     void noRowIsBrokenWhereverTheTableBegins(String before) throws IOException {
         String table = IntStream.rangeClosed(1, 14)
-                .mapToObj(row -> "<tr><td>row " + row + " begins<br/>" + "some words that go on for long ".repeat(3 + row % 6)
-                        + "<br/>and row " + row + " ends</td><td>short<br/>two</td></tr>")
+                .mapToObj(row ->
+                        "<tr><td>row " + row + " begins<br/>" + "some words that go on for long ".repeat(3 + row % 6)
+                                + "<br/>and row " + row + " ends</td><td>short<br/>two</td></tr>")
                 .collect(Collectors.joining(
-                        "", "<table class=\"lines\"><thead><tr><th>Steps</th><th>B</th></tr></thead><tbody>", "</tbody></table>"));
+                        "",
+                        "<table class=\"lines\"><thead><tr><th>Steps</th><th>B</th></tr></thead><tbody>",
+                        "</tbody></table>"));
         for (int above = 24; above <= 33; above++) {
             try (PdfRuler ruler = ruler("<p>filler</p>".repeat(above) + before + table)) {
                 for (int page = 1; page <= ruler.pages(); page++) {
