@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What the arithmetic says to a study.
  *
- * @param outOfReach cleats that no clamp on the shelf reaches
+ * @param outOfReach cleats that no clamp on the shelf reaches; none while no clamp is written down
  */
 record AccessLook(
         AccessStudy study,
@@ -69,7 +69,9 @@ record AccessLook(
                 study.inside().grainLineDeg(),
                 keepOffs(study, hole),
                 CleatPlan.SPRUCE_KG_M3));
-        List<PlacedCleat> outOfReach = Reach.outOfReach(hole, row.cleats(), clamps, SectionQuestion.USUAL_CLEARANCE_MM);
+        List<PlacedCleat> outOfReach = clamps.isEmpty()
+                ? List.of()
+                : Reach.outOfReach(hole, row.cleats(), clamps, SectionQuestion.USUAL_CLEARANCE_MM);
         Cavity cavity = new Cavity(hole, study.plateMm(), study.depthMm());
         Carried carried = clamp == null ? Carried.alone(study.cleat()) : Carried.on(clamp, study.cleat());
         List<ReasonToOpen> reasons = ReasonToOpen.list(new CrackFacts(
@@ -78,7 +80,7 @@ record AccessLook(
                 study.stepMm(),
                 study.closesDry(),
                 study.cleanable(),
-                clamps.isEmpty() ? 0 : outOfReach.size()));
+                outOfReach.size()));
         double throat_mm = Reach.throat_mm(hole, crack);
         return new AccessLook(study, hole, crack, cavity, carried, passage, row, throat_mm, outOfReach, reasons);
     }

@@ -6,27 +6,35 @@ import afterlength.sight.measure.PhotoAnswer;
 import afterlength.workshop.desk.Figures;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is said of the card in a photograph; while it is looked for, the line asks again by itself.
  *
  * @param again whether looking once more is offered
+ * @param colours of the card in the picture, or null where none was found
  */
-record CardLine(long photographId, boolean working, boolean again, String words, List<String> caveats) {
+record CardLine(
+        long photographId,
+        boolean working,
+        boolean again,
+        String words,
+        List<String> caveats,
+        @Nullable CardColours colours) {
     private static final String ALL_THE_SAME = " Marks can be drawn all the same, without millimetres.";
 
     static CardLine of(Photograph photograph, CardSearch search) {
         long id = photograph.id();
         return search.findAnswer()
-                .map(answer -> ended(id, answer))
+                .map(answer -> ended(id, answer, search.findColours().orElse(null)))
                 .orElseGet(() -> new CardLine(
-                        id, true, false, search.progressWords() + " Marks can be drawn meanwhile.", List.of()));
+                        id, true, false, search.progressWords() + " Marks can be drawn meanwhile.", List.of(), null));
     }
 
-    private static CardLine ended(long id, PhotoAnswer answer) {
+    private static CardLine ended(long id, PhotoAnswer answer, @Nullable CardColours colours) {
         if (answer instanceof MeasuredPhoto photo) {
             List<String> caveats = photo.caveats().stream().map(Caveat::text).toList();
-            return new CardLine(id, false, false, found(photo), caveats);
+            return new CardLine(id, false, false, found(photo), caveats, colours);
         }
         return answer instanceof PhotoAnswer.Refused refused
                 ? new CardLine(
@@ -34,8 +42,9 @@ record CardLine(long photographId, boolean working, boolean again, String words,
                         false,
                         true,
                         "No millimetres from this picture. " + refused.reason() + ALL_THE_SAME,
-                        List.of())
-                : new CardLine(id, false, true, "The search for a card was stopped." + ALL_THE_SAME, List.of());
+                        List.of(),
+                        null)
+                : new CardLine(id, false, true, "The search for a card was stopped." + ALL_THE_SAME, List.of(), null);
     }
 
     private static String found(MeasuredPhoto photo) {

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 final class CardSearch implements Progress {
     private volatile @Nullable Step step;
     private volatile boolean cancelled;
+    private volatile @Nullable CardColours colours;
     private volatile @Nullable PhotoAnswer answer;
 
     @Override
@@ -24,6 +25,15 @@ final class CardSearch implements Progress {
 
     void cancel() {
         cancelled = true;
+    }
+
+    /** Told before the end. */
+    void see(CardColours seen) {
+        colours = seen;
+    }
+
+    Optional<CardColours> findColours() {
+        return Optional.ofNullable(colours);
     }
 
     void end(PhotoAnswer how) {

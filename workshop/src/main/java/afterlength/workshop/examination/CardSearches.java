@@ -4,7 +4,9 @@ import afterlength.sight.measure.MeasuredPhoto;
 import afterlength.sight.measure.PhotoAnswer;
 import afterlength.sight.measure.PhotoMeasuring;
 import afterlength.sight.measure.PhotoRequest;
+import afterlength.sight.picture.Picture;
 import afterlength.sight.picture.PictureFile;
+import afterlength.sight.picture.PictureReader;
 import afterlength.workshop.ledger.Photographs;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -82,7 +84,12 @@ public final class CardSearches {
             byte[] bytes = Files.readAllBytes(originals.file(photograph.sha256()));
             PhotoRequest request =
                     new PhotoRequest(Optional.empty(), card -> prints.print(card, photograph.id()), Optional.empty());
-            return PhotoMeasuring.of(new PictureFile(photograph.title(), bytes), request, search);
+            PictureFile file = new PictureFile(photograph.title(), bytes);
+            PhotoAnswer answer = PhotoMeasuring.of(file, request, search);
+            if (answer instanceof MeasuredPhoto photo && PictureReader.read(file) instanceof Picture picture) {
+                search.see(CardColours.of(picture.upright(), photo));
+            }
+            return answer;
         } catch (IOException missing) {
             return new PhotoAnswer.Refused("The file of this picture cannot be read. Bring the picture again.");
         } catch (OutOfMemoryError full) {
