@@ -34,6 +34,8 @@ class PagesBrowserTest {
             "instruments",
             "receive",
             "shelf",
+            "shelf/backups",
+            "shelf/tablets",
             "shelf/climate",
             "shelf/climate/wood",
             "shelf/glue",
