@@ -11,6 +11,7 @@ import afterlength.workshop.agreement.ClampPages;
 import afterlength.workshop.agreement.ClampStore;
 import afterlength.workshop.agreement.CleatSheets;
 import afterlength.workshop.agreement.FindingLines;
+import afterlength.workshop.agreement.PracticeStore;
 import afterlength.workshop.agreement.Proposals;
 import afterlength.workshop.agreement.TreatmentPages;
 import afterlength.workshop.agreement.TreatmentStore;
@@ -170,7 +171,7 @@ final class House {
         clamps = new ClampStore(ledger);
         cleatSheets = new CleatSheets(settings, "Afterlength " + Version.get());
         proposals = new Proposals(
-                settings, owners, instruments, visits, findingLines, treatments, agreements, new PlanReadyBy(plans));
+                settings, owners, instruments, visits, findingLines, treatments, agreements, new PlanReadyBy(plans, new PracticeStore(ledger)));
         steps = new StepStore(ledger);
         diary = new DiaryStore(ledger);
         materials = new MaterialStore(ledger);
