@@ -171,7 +171,14 @@ final class House {
         clamps = new ClampStore(ledger);
         cleatSheets = new CleatSheets(settings, "Afterlength " + Version.get());
         proposals = new Proposals(
-                settings, owners, instruments, visits, findingLines, treatments, agreements, new PlanReadyBy(plans, new PracticeStore(ledger)));
+                settings,
+                owners,
+                instruments,
+                visits,
+                findingLines,
+                treatments,
+                agreements,
+                new PlanReadyBy(plans, new PracticeStore(ledger)));
         steps = new StepStore(ledger);
         diary = new DiaryStore(ledger);
         materials = new MaterialStore(ledger);

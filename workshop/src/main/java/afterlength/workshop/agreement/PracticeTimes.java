@@ -19,8 +19,9 @@ public record PracticeTimes(List<PracticeTime> own) {
     public TreatmentTemplate of(TreatmentTemplate template) {
         return own.stream().noneMatch(time -> time.template().equals(template.key()))
                 ? template
-                : template.taking(
-                        template.steps().stream().map(step -> of(template, step)).toList());
+                : template.taking(template.steps().stream()
+                        .map(step -> of(template, step))
+                        .toList());
     }
 
     private TemplateStep of(TreatmentTemplate template, TemplateStep step) {

@@ -34,7 +34,20 @@ public record TreatmentTemplate(
     /** The same with other figures in its steps. */
     TreatmentTemplate taking(List<TemplateStep> others) {
         return new TreatmentTemplate(
-                key, tier, job, title, reason, ifLeft, undoing, reversibility, materials, counts, fits, caution, mark, others);
+                key,
+                tier,
+                job,
+                title,
+                reason,
+                ifLeft,
+                undoing,
+                reversibility,
+                materials,
+                counts,
+                fits,
+                caution,
+                mark,
+                others);
     }
 
     boolean fits(FindingLine finding) {

@@ -46,7 +46,9 @@ public final class TreatmentTemplates {
     /** The same with the shop's own times. */
     public static List<TemplateStep> listStepsAhead(Treatment treatment, PracticeTimes practice) {
         boolean done = partOf(treatment) == JobPart.BEFORE;
-        return done ? List.of() : StretchedSteps.of(treatment, find(treatment.template()).map(practice::of));
+        return done
+                ? List.of()
+                : StretchedSteps.of(treatment, find(treatment.template()).map(practice::of));
     }
 
     /** What a treatment is to the job; own words count as treating the instrument. */

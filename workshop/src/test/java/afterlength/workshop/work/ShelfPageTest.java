@@ -156,12 +156,14 @@ class ShelfPageTest {
                 "wait_high",
                 "2");
         assertThat(desk.get("/shelf/times").lines("tbody tr"))
-                .contains("fit soundpost about 45 min (40 min – 1 h 30) 1.5 h (0 min – 2 h) the shop's own change");
+                .contains("fit soundpost about 45 min (40 min – 1 h 30) 1.5 h (up to 2 h) the shop's own change");
         Step step = shop.step(shop.inWork("Viola", null, "post"), "fit soundpost");
         assertThat(step.waitTypicalH()).isEqualTo(1.5);
         desk.post("/shelf/times/post/1/take-back");
         assertThat(desk.get("/shelf/times").lines("tbody tr"))
                 .contains("fit soundpost about 35 min (20 min – 1 h) common practice change");
-        assertThat(shop.step(shop.inWork("Violin", null, "post"), "fit soundpost").waitTypicalH()).isZero();
+        assertThat(shop.step(shop.inWork("Violin", null, "post"), "fit soundpost")
+                        .waitTypicalH())
+                .isZero();
     }
 }
