@@ -13,6 +13,7 @@ import afterlength.workshop.agreement.ClampPages;
 import afterlength.workshop.agreement.ClampStore;
 import afterlength.workshop.agreement.CleatSheets;
 import afterlength.workshop.agreement.FindingLines;
+import afterlength.workshop.agreement.PracticeStore;
 import afterlength.workshop.agreement.Proposals;
 import afterlength.workshop.agreement.TreatmentPages;
 import afterlength.workshop.agreement.TreatmentStore;
@@ -229,7 +230,14 @@ final class House {
         ticks = new TickStore(ledger);
         cleatSheets = new CleatSheets(settings, "Afterlength " + Version.get());
         proposals = new Proposals(
-                settings, owners, instruments, visits, findingLines, treatments, agreements, new PlanReadyBy(plans));
+                settings,
+                owners,
+                instruments,
+                visits,
+                findingLines,
+                treatments,
+                agreements,
+                new PlanReadyBy(plans, new PracticeStore(ledger)));
         steps = new StepStore(ledger);
         diary = new DiaryStore(ledger);
         materials = new MaterialStore(ledger);

@@ -56,7 +56,15 @@ public final class TreatmentPages implements Room {
                 .filter(template -> !fitting.contains(template))
                 .toList();
         String title = finding == null ? "Add a treatment" : "What could be done about it";
-        Templates.show(context, new ChoosePage(frames.inside(visit.id(), title), visit.id(), finding, fitting, others));
+        PracticeTimes practice = treatments.practice();
+        Templates.show(
+                context,
+                new ChoosePage(
+                        frames.inside(visit.id(), title),
+                        visit.id(),
+                        finding,
+                        fitting.stream().map(practice::of).toList(),
+                        others.stream().map(practice::of).toList()));
     }
 
     /** The finding named in the address, when it holds. */
@@ -71,8 +79,10 @@ public final class TreatmentPages implements Room {
         Visit visit = visits.get(Addresses.id(context, "visit"));
         Typed typed = Typed.from(context);
         List<Long> answered = TreatmentForm.findings(typed, findings.listNow(visit.id()));
+        PracticeTimes practice = treatments.practice();
         typed.all("template").stream()
                 .flatMap(key -> TreatmentTemplates.find(key).stream())
+                .map(practice::of)
                 .forEach(template -> treatments.add(Treatment.from(template, visit.id()), answered));
         context.redirect(VisitFrames.workbench(visit.id()));
     }

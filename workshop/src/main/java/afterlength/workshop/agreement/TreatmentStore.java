@@ -15,6 +15,11 @@ public final class TreatmentStore {
         this.ledger = ledger;
     }
 
+    /** The shop's own times, that a new line begins with. */
+    PracticeTimes practice() {
+        return ledger.read(PracticeStore::of);
+    }
+
     public Treatment get(long id) {
         return ledger.read(handle -> find(handle, id)).orElseThrow(() -> new NotHere("treatment", id));
     }

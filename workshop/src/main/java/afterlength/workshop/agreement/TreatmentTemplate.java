@@ -31,6 +31,25 @@ public record TreatmentTemplate(
         steps = List.copyOf(steps);
     }
 
+    /** The same with other figures in its steps. */
+    TreatmentTemplate taking(List<TemplateStep> others) {
+        return new TreatmentTemplate(
+                key,
+                tier,
+                job,
+                title,
+                reason,
+                ifLeft,
+                undoing,
+                reversibility,
+                materials,
+                counts,
+                fits,
+                caution,
+                mark,
+                others);
+    }
+
     boolean fits(FindingLine finding) {
         return fits.stream().anyMatch(fit -> fit.meets(finding));
     }

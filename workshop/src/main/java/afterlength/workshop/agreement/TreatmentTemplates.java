@@ -40,8 +40,15 @@ public final class TreatmentTemplates {
 
     /** The steps still to be done when an owner has agreed: none for what was done before, such as the examination. */
     public static List<TemplateStep> listStepsAhead(Treatment treatment) {
+        return listStepsAhead(treatment, PracticeTimes.COMMON);
+    }
+
+    /** The same with the shop's own times. */
+    public static List<TemplateStep> listStepsAhead(Treatment treatment, PracticeTimes practice) {
         boolean done = partOf(treatment) == JobPart.BEFORE;
-        return done ? List.of() : listSteps(treatment);
+        return done
+                ? List.of()
+                : StretchedSteps.of(treatment, find(treatment.template()).map(practice::of));
     }
 
     /** What a treatment is to the job; own words count as treating the instrument. */

@@ -1,5 +1,6 @@
 package afterlength.workshop.plan;
 
+import afterlength.workshop.agreement.PracticeStore;
 import afterlength.workshop.agreement.ReadyBy;
 import afterlength.workshop.agreement.ReadySpan;
 import afterlength.workshop.agreement.Treatment;
@@ -21,9 +22,11 @@ import java.util.stream.Collectors;
  */
 public final class PlanReadyBy implements ReadyBy {
     private final BenchPlans plans;
+    private final PracticeStore practice;
 
-    public PlanReadyBy(BenchPlans plans) {
+    public PlanReadyBy(BenchPlans plans, PracticeStore practice) {
         this.plans = plans;
+        this.practice = practice;
     }
 
     @Override
@@ -44,7 +47,7 @@ public final class PlanReadyBy implements ReadyBy {
     }
 
     /** What nobody has begun on this visit gives way to the steps of the proposal. */
-    private static ShopWork with(ShopWork work, long visit, List<Treatment> lines) {
+    private ShopWork with(ShopWork work, long visit, List<Treatment> lines) {
         Set<Long> begun = work.diary().stream()
                 .map(entry -> entry.writing().stepId())
                 .filter(id -> id != null)
@@ -56,7 +59,7 @@ public final class PlanReadyBy implements ReadyBy {
                 .filter(step -> step.visitId() == visit && step.treatmentId() != null)
                 .map(Step::treatmentId)
                 .collect(Collectors.toSet());
-        AgreedSteps.preview(visit, lines).stream()
+        AgreedSteps.preview(visit, lines, practice.get()).stream()
                 .filter(step -> !known.contains(step.treatmentId()))
                 .forEach(steps::add);
         return work.with(steps);

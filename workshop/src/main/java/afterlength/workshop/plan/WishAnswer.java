@@ -1,28 +1,25 @@
 package afterlength.workshop.plan;
 
-import afterlength.workshop.desk.Days;
 import afterlength.workshop.work.HouseVisit;
-import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** What came of a wish: which instruments would be ready on another day. */
 record WishAnswer(String words, List<String> sooner, List<String> later, boolean planned) {
-    static WishAnswer of(Wish wish, CheckedPlan as_is, PlanAnswer answer, BenchCalendar calendar) {
+    static WishAnswer of(Wish wish, CheckedPlan asIs, PlanAnswer answer, BenchCalendar calendar) {
         if (!(answer instanceof PlanAnswer.Planned planned)) {
             return new WishAnswer(wish.words(), List.of(), List.of(), false);
         }
         List<String> sooner = new ArrayList<>();
         List<String> later = new ArrayList<>();
-        for (HouseVisit visit : as_is.bench().visits()) {
-            Optional<Instant> before = as_is.findReady(visit.visitId());
-            Optional<Instant> then = planned.plan().findReady(visit.visitId());
-            if (before.isPresent()
-                    && then.isPresent()
-                    && !Days.day(before.get()).equals(Days.day(then.get()))) {
-                String words = visit.instrument() + " " + PlanWords.day(calendar.readyDay(then.get())) + " instead of "
-                        + PlanWords.day(calendar.readyDay(before.get()));
+        for (HouseVisit visit : asIs.bench().visits()) {
+            Optional<LocalDate> before = asIs.findReady(visit.visitId()).map(calendar::readyDay);
+            Optional<LocalDate> then = planned.plan().findReady(visit.visitId()).map(calendar::readyDay);
+            if (before.isPresent() && then.isPresent() && !before.equals(then)) {
+                String words = visit.instrument() + " " + PlanWords.day(then.get()) + " instead of "
+                        + PlanWords.day(before.get());
                 (then.get().isBefore(before.get()) ? sooner : later).add(words);
             }
         }

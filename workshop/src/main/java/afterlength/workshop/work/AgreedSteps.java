@@ -2,6 +2,8 @@ package afterlength.workshop.work;
 
 import afterlength.workshop.agreement.AfterAgreement;
 import afterlength.workshop.agreement.Agreement;
+import afterlength.workshop.agreement.PracticeStore;
+import afterlength.workshop.agreement.PracticeTimes;
 import afterlength.workshop.agreement.Treatment;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,10 +36,10 @@ public final class AgreedSteps implements AfterAgreement {
     }
 
     /** The steps that would come of these treatments, in the order of the job; their ids are those of no kept step. */
-    public static List<Step> preview(long visitId, List<Treatment> accepted) {
+    public static List<Step> preview(long visitId, List<Treatment> accepted, PracticeTimes practice) {
         List<Step> steps = new ArrayList<>();
         for (Treatment treatment : JobOrder.of(accepted).treatments()) {
-            for (PlannedStep step : PlannedStep.listFor(treatment)) {
+            for (PlannedStep step : PlannedStep.listFor(treatment, practice)) {
                 int position = steps.size() + 1;
                 steps.add(step.at(-position, visitId, treatment.id(), position));
             }
@@ -62,12 +64,12 @@ public final class AgreedSteps implements AfterAgreement {
 
     private static void add(Handle handle, long visit, Treatment treatment, JobOrder order) {
         Set<Long> begun = StepStore.listBegun(handle, visit);
+        List<PlannedStep> steps = PlannedStep.listFor(treatment, PracticeStore.of(handle));
         StepStore.list(handle, visit).stream()
                 .filter(step -> !step.dropped() && !begun.contains(step.id()) && order.isAfter(step, treatment))
                 .findFirst()
                 .ifPresentOrElse(
-                        later -> StepStore.addBefore(handle, later, treatment.id(), PlannedStep.listFor(treatment)),
-                        () -> PlannedStep.listFor(treatment)
-                                .forEach(step -> StepStore.add(handle, visit, treatment.id(), step)));
+                        later -> StepStore.addBefore(handle, later, treatment.id(), steps),
+                        () -> steps.forEach(step -> StepStore.add(handle, visit, treatment.id(), step)));
     }
 }

@@ -1,5 +1,6 @@
 package afterlength.workshop.work;
 
+import afterlength.workshop.agreement.PracticeTimes;
 import afterlength.workshop.agreement.TemplateStep;
 import afterlength.workshop.agreement.Treatment;
 import afterlength.workshop.agreement.TreatmentTemplates;
@@ -30,10 +31,10 @@ public record PlannedStep(
     /**
      * The steps an accepted treatment takes at the bench. The handing over is not among them: it is a stage of its own.
      */
-    static List<PlannedStep> listFor(Treatment treatment) {
+    static List<PlannedStep> listFor(Treatment treatment, PracticeTimes practice) {
         return treatment.template().equals(HANDING_OVER)
                 ? List.of()
-                : TreatmentTemplates.listStepsAhead(treatment).stream()
+                : TreatmentTemplates.listStepsAhead(treatment, practice).stream()
                         .map(PlannedStep::of)
                         .toList();
     }

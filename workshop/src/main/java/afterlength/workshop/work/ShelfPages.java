@@ -46,7 +46,6 @@ final class ShelfPages implements Room {
             materials.takeBack(material(context).id());
             context.redirect("/shelf#materials");
         });
-        routes.get("/shelf/times", context -> Templates.show(context, TimesPage.of(inShelf("Practice times"))));
     }
 
     private void show(Context context) {

@@ -34,7 +34,7 @@ final class StepForm {
                 typed.ticked("blocks", "yes"));
     }
 
-    private static double[] three(Typed typed, String what, String label, String unit, double highest) {
+    static double[] three(Typed typed, String what, String label, String unit, double highest) {
         Double typical = typed.decimal(what + "_typical", label, unit, 0, highest);
         Double low = typed.decimal(what + "_low", label + ", at least,", unit, 0, highest);
         Double high = typed.decimal(what + "_high", label + ", at most,", unit, 0, highest);

@@ -1,5 +1,6 @@
 package afterlength.workshop.work;
 
+import afterlength.workshop.agreement.PracticeStore;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.Room;
 import afterlength.workshop.instrument.InstrumentStore;
@@ -43,6 +44,7 @@ public final class WorkRoom implements Room {
                 new WorkPages(frames, ledger, instruments, visits, steps, diary, clock),
                 new StepPages(frames, ledger, visits, steps),
                 new DiaryPages(frames, settings, visits, steps, diary, materials, plan, clock),
+                new TimePages(frames, settings, new PracticeStore(ledger), clock),
                 new ShelfPages(frames, settings, materials));
     }
 

@@ -53,6 +53,7 @@ class HistoryStoreTest {
                 "bench_plan_visit",
                 "absence",
                 "visit_urgency",
+                "practice_time",
                 "advice_decision",
                 "closing_tick",
                 "invoice",

@@ -85,6 +85,9 @@ final class OldShops {
                     + " VALUES (1, 'h', '2026-11-03', '2026-11-04', '', 'h', '2026-11-03T10:00:00Z')",
             "INSERT INTO visit_urgency (id, visit_id, urgency, hand, written_at)"
                     + " VALUES (1, 1, 'URGENT', 'h', '2026-11-03T10:00:00Z')",
+            "INSERT INTO practice_time (id, template, step, hands_low_min, hands_typical_min, hands_high_min, wait_low_h,"
+                    + " wait_typical_h, wait_high_h, hand, written_at)"
+                    + " VALUES (1, 't', 's', 1, 2, 3, 0, 0, 0, 'h', '2026-11-03T10:00:00Z')",
             "INSERT INTO handover (id, visit_id, handed_over_on, received_by, left_as_it_was, care, returned_parts, written_at, hand)"
                     + " VALUES (1, 1, '2026-11-03', 'n', '', '', '', '2026-11-03T10:00:00Z', 'h')");
 

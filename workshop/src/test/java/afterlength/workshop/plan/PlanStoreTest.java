@@ -2,6 +2,7 @@ package afterlength.workshop.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import afterlength.workshop.agreement.PracticeStore;
 import afterlength.workshop.agreement.ReadySpan;
 import afterlength.workshop.agreement.Treatment;
 import afterlength.workshop.instrument.Visit;
@@ -141,7 +142,9 @@ class PlanStoreTest {
         shop.plan();
         Visit asked = shop.receive("Violin");
         List<Treatment> lines = shop.propose(asked, "seam", "strings-on");
-        ReadySpan span = new PlanReadyBy(shop.plans).of(asked, lines).orElseThrow();
+        ReadySpan span = new PlanReadyBy(shop.plans, new PracticeStore(shop.ledger))
+                .of(asked, lines)
+                .orElseThrow();
         assertThat(span.earliest()).isAfter(LocalDate.of(2026, 11, 4));
         assertThat(span.latest()).isAfter(span.earliest());
         assertThat(shop.steps.list(asked.id())).as("nothing is kept by asking").isEmpty();

@@ -129,9 +129,41 @@ class ShelfPageTest {
         OpenedDesk.Answer times = desk.get("/shelf/times");
         assertThat(times.lines("tbody tr"))
                 .contains(
-                        "warm, glue, clamp about 15 min (10 – 30 min) 16 h (4 – 24 h) read: trade page (wait); hands-on common practice",
-                        "fit soundpost about 35 min (20 min – 1 h) common practice");
+                        "warm, glue, clamp about 15 min (10 – 30 min) 16 h (4 – 24 h) read: trade page (wait); hands-on common practice change",
+                        "fit soundpost about 35 min (20 min – 1 h) common practice change");
         assertThat(times.lines("tbody tr")).noneMatch(line -> line.contains("COMMON") || line.contains("READ"));
         assertThat(times.page().select("a[href=/sources#shop-times]").text()).isEqualTo("Where the times come from");
+    }
+
+    @Test
+    void theShopsOwnTimeCountsForWhatIsAgreedLater() {
+        OpenedDesk.Answer wrong =
+                desk.post("/shelf/times/post/1", "hands_low", "50", "hands_typical", "45", "wait_typical", "soon");
+        assertThat(wrong.status()).isEqualTo(422);
+        assertThat(wrong.page().select("[name=wait_typical]").val()).isEqualTo("soon");
+        desk.post(
+                "/shelf/times/post/1",
+                "hands_low",
+                "40",
+                "hands_typical",
+                "45",
+                "hands_high",
+                "90",
+                "wait_low",
+                "0",
+                "wait_typical",
+                "1,5",
+                "wait_high",
+                "2");
+        assertThat(desk.get("/shelf/times").lines("tbody tr"))
+                .contains("fit soundpost about 45 min (40 min – 1 h 30) 1.5 h (up to 2 h) the shop's own change");
+        Step step = shop.step(shop.inWork("Viola", null, "post"), "fit soundpost");
+        assertThat(step.waitTypicalH()).isEqualTo(1.5);
+        desk.post("/shelf/times/post/1/take-back");
+        assertThat(desk.get("/shelf/times").lines("tbody tr"))
+                .contains("fit soundpost about 35 min (20 min – 1 h) common practice change");
+        assertThat(shop.step(shop.inWork("Violin", null, "post"), "fit soundpost")
+                        .waitTypicalH())
+                .isZero();
     }
 }

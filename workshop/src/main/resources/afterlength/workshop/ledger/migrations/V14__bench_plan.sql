@@ -72,3 +72,24 @@ CREATE VIEW absence_now AS
   SELECT a.* FROM absence a WHERE a.withdrawn = 0 AND NOT EXISTS (SELECT 1 FROM absence later WHERE later.replaces = a.id);
 CREATE VIEW visit_urgency_now AS
   SELECT u.* FROM visit_urgency u WHERE NOT EXISTS (SELECT 1 FROM visit_urgency later WHERE later.replaces = u.id);
+
+-- history: what a step takes in this shop, in place of common practice
+CREATE TABLE practice_time (
+  id                INTEGER PRIMARY KEY,
+  replaces          INTEGER UNIQUE REFERENCES practice_time,
+  withdrawn         INTEGER NOT NULL DEFAULT 0,
+  template          TEXT NOT NULL,
+  step              TEXT NOT NULL,
+  hands_low_min     REAL NOT NULL CHECK (hands_low_min >= 0),
+  hands_typical_min REAL NOT NULL CHECK (hands_typical_min >= hands_low_min),
+  hands_high_min    REAL NOT NULL CHECK (hands_high_min >= hands_typical_min),
+  wait_low_h        REAL NOT NULL CHECK (wait_low_h >= 0),
+  wait_typical_h    REAL NOT NULL CHECK (wait_typical_h >= wait_low_h),
+  wait_high_h       REAL NOT NULL CHECK (wait_high_h >= wait_typical_h),
+  hand              TEXT NOT NULL,
+  written_at        TEXT NOT NULL
+) STRICT;
+CREATE TRIGGER practice_time_kept BEFORE UPDATE ON practice_time BEGIN SELECT RAISE(ABORT, 'history is kept: practice_time'); END;
+CREATE TRIGGER practice_time_not_removed BEFORE DELETE ON practice_time BEGIN SELECT RAISE(ABORT, 'history is kept: practice_time'); END;
+CREATE VIEW practice_time_now AS
+  SELECT p.* FROM practice_time p WHERE p.withdrawn = 0 AND NOT EXISTS (SELECT 1 FROM practice_time later WHERE later.replaces = p.id);
