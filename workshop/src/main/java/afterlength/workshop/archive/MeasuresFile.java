@@ -5,6 +5,7 @@ import afterlength.workshop.examination.History;
 import afterlength.workshop.examination.Measure;
 import afterlength.workshop.examination.MeasureStore;
 import afterlength.workshop.instrument.Visit;
+import afterlength.workshop.ledger.CsvCell;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.StringWriter;
@@ -49,15 +50,15 @@ final class MeasuresFile {
             csv.writeRecord(
                     visit.number(),
                     measure.moment().words(),
-                    measure.title(),
+                    CsvCell.guarded(measure.title()),
                     Figures.typed(measure.value()),
                     Figures.typed(measure.plusMinus()),
-                    measure.unit(),
-                    measure.method(),
+                    CsvCell.guarded(measure.unit()),
+                    CsvCell.guarded(measure.method()),
                     Figures.typed(measure.temperatureC()),
                     Figures.typed(measure.humidityPct()),
                     measure.takenAt().toString(),
-                    measure.hand(),
+                    CsvCell.guarded(measure.hand()),
                     holds ? "yes" : measure.withdrawn() ? "no, withdrawn" : "no, corrected or withdrawn later");
         }
     }

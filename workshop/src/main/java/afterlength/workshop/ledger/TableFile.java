@@ -24,7 +24,7 @@ import java.util.stream.Collectors;
 /**
  * A table as a CSV file (RFC 4180, UTF-8; docs/sources.md#tables-as-csv) from which it comes back to the last bit: the first row names the columns; whole numbers
  * and real numbers are written so that reading gives the same number; nothing is {@code \N}, and a text that begins with a
- * backslash gets one more.
+ * backslash gets one more. Words that a spreadsheet would carry out as a formula are guarded as {@link CsvCell} says.
  */
 final class TableFile {
     private static final String NOTHING = "\\N";
@@ -83,7 +83,15 @@ final class TableFile {
         if (value == null) {
             return NOTHING;
         }
-        return value.startsWith("\\") ? "\\" + value : value;
+        return kind.equals("INTEGER") ? value : text(value);
+    }
+
+    private static String text(String value) {
+        return value.startsWith("\\") ? "\\" + value : CsvCell.guarded(value);
+    }
+
+    private static String textOf(String field) {
+        return field.startsWith("\\") ? field.substring(1) : CsvCell.plain(field);
     }
 
     /**
@@ -152,7 +160,7 @@ final class TableFile {
         } else if (kind.equals("REAL")) {
             insertion.setDouble(at, Double.parseDouble(field));
         } else {
-            insertion.setString(at, field.startsWith("\\") ? field.substring(1) : field);
+            insertion.setString(at, textOf(field));
         }
     }
 }

@@ -51,6 +51,20 @@ class ArchiveStoreTest {
     }
 
     @Test
+    void wordsThatASpreadsheetWouldCarryOutAreGuardedAndComeBack() throws Exception {
+        shop.ledger.change(handle -> handle.createUpdate(
+                        "UPDATE owner SET remark = :formula, address = :quoted, phone = :backslash WHERE id = 1")
+                .bind("formula", "=HYPERLINK(1)")
+                .bind("quoted", "'-5")
+                .bind("backslash", "\\N")
+                .execute());
+        Path archive = shop.archive(ArchiveWish.wholeShop(), root.resolve("a.zip"));
+        assertThat(text(Bags.files(archive))).contains(",'=HYPERLINK").doesNotContain(",=HYPERLINK");
+        ArchiveReader.read(archive, root.resolve("back"), Progress.NOBODY);
+        assertThat(WholeShop.rows(root.resolve("back"))).isEqualTo(WholeShop.rows(root.resolve("shop")));
+    }
+
+    @Test
     void historyIsStillKeptInTheShopThatCameBack() throws Exception {
         Path back = root.resolve("back");
         ArchiveReader.read(shop.archive(ArchiveWish.wholeShop(), root.resolve("a.zip")), back, Progress.NOBODY);
