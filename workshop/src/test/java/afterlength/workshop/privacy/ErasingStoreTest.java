@@ -62,7 +62,7 @@ class ErasingStoreTest {
                         VALUES (:visit, 2026, 1, '2026-03-02', '2026-03-02', '', '', :buyer, '', 'EUR', 'PER_LINE', 100, 20, 120, 0, '',
                           '', '', '2026-03-02T09:15:00Z', 'M')
                         """)
-                .bind("visit", shop.cello.id())
+                .bind("visit", shop.viola.id())
                 .bind("buyer", buyer)
                 .execute());
     }
