@@ -1,5 +1,6 @@
 package afterlength.start;
 
+import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.Page;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -17,7 +18,7 @@ import java.util.function.BiConsumer;
 final class LinkWalk {
     private static final int OF_EACH_KIND = 2;
     private static final String NO_PAGE =
-            ".*(\\.pdf|\\.csv|\\.json|\\.jsonld|\\.svg|\\.png|\\.jpg|\\.ics)(\\?.*)?|/photographs/\\d+(/small)?(\\?.*)?";
+            ".*(\\.pdf|\\.csv|\\.json|\\.jsonld|\\.svg|\\.png|\\.jpg|\\.ics|\\.vcf)(\\?.*)?|/photographs/\\d+(/small)?(\\?.*)?";
 
     private final Page page;
     private final String root;
@@ -50,10 +51,15 @@ final class LinkWalk {
         if (seenOfKind.merge(kind, 1, Integer::sum) > OF_EACH_KIND) {
             return;
         }
-        int status = page.navigate(root + path).status();
-        if (status >= 400) {
-            throw new AssertionError(path + " answers " + status);
+        APIResponse answer = page.request().get(root + path);
+        if (answer.status() >= 400) {
+            throw new AssertionError(path + " answers " + answer.status());
         }
+        if (!answer.headers().getOrDefault("content-type", "").startsWith("text/html")) {
+            seenOfKind.remove(kind);
+            return;
+        }
+        page.navigate(root + path);
         look.accept(kind, page);
         links().stream()
                 .filter(link -> link.startsWith("/") && !link.matches(NO_PAGE))

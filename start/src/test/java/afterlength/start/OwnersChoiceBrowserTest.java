@@ -101,7 +101,8 @@ class OwnersChoiceBrowserTest {
         assertThat(second.y).as("the second way stands beside the first").isEqualTo(first.y);
         assertThat(second.x).isGreaterThan(first.x);
         assertThat(page.locator(".scope").nth(2).innerText())
-                .contains("EUR", "by hand", "Ready: not planned yet", "Can it be undone?");
+                .contains("EUR", "by hand", "Can it be undone?")
+                .containsPattern("Ready: \\d+ \\w+ 20\\d\\d");
         assertThat(page.locator("ol.proposal .ifleft").count()).isEqualTo(3);
     }
 
