@@ -74,6 +74,7 @@ import afterlength.workshop.handover.HandoverChapter;
 import afterlength.workshop.handover.HandoverPages;
 import afterlength.workshop.handover.HandoverStore;
 import afterlength.workshop.handover.OwnerStories;
+import afterlength.workshop.handover.PromisedChecks;
 import afterlength.workshop.handover.StoryPages;
 import afterlength.workshop.instrument.Chapter;
 import afterlength.workshop.instrument.InstrumentPages;
@@ -388,6 +389,7 @@ final class House {
                         visits,
                         List.of(new PotTimers(glue)),
                         new PlanAhead(plans),
+                        new PromisedChecks(ledger),
                         clock),
                 new PlanRoom(frames, ledger, settings, instruments, visits, plans, planAgreed),
                 new ClimatePages(frames, settings, climate, loggerFiles, clock),

@@ -13,10 +13,11 @@ record TodayPage(
         @Nullable Notice notice,
         List<String> hands,
         String hand,
-        List<BenchTimer> timers) {
+        List<BenchTimer> timers,
+        List<ComingCheck> checks) {
 
     boolean empty() {
-        return today.places().isEmpty();
+        return today.places().isEmpty() && checks.isEmpty();
     }
 
     /** The step of the sentence, when one can be begun. */

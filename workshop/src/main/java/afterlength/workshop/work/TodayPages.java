@@ -1,5 +1,6 @@
 package afterlength.workshop.work;
 
+import afterlength.workshop.desk.Days;
 import afterlength.workshop.desk.Frame;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.Room;
@@ -14,7 +15,7 @@ import java.time.LocalTime;
 import java.util.Comparator;
 import java.util.List;
 
-/** Today: what hands should do next, what dries, what waits for other stages. */
+/** Today: what hands should do next, what dries, what waits for other stages, what is to be checked again. */
 final class TodayPages implements Room {
     private final Frames frames;
     private final SettingsStore settings;
@@ -23,6 +24,7 @@ final class TodayPages implements Room {
     private final DiaryStore diary;
     private final List<BenchTimers> timers;
     private final BenchAhead plan;
+    private final ComingChecks checks;
     private final Clock clock;
     private final Notices notices;
 
@@ -34,6 +36,7 @@ final class TodayPages implements Room {
             DiaryStore diary,
             List<BenchTimers> timers,
             BenchAhead plan,
+            ComingChecks checks,
             Clock clock) {
         this.frames = frames;
         this.settings = settings;
@@ -42,6 +45,7 @@ final class TodayPages implements Room {
         this.diary = diary;
         this.timers = timers;
         this.plan = plan;
+        this.checks = checks;
         this.clock = clock;
         this.notices = new Notices(diary, steps, clock);
     }
@@ -74,7 +78,8 @@ final class TodayPages implements Room {
                         timers.stream()
                                 .flatMap(one -> one.list(today.now()).stream())
                                 .sorted(Comparator.comparing(BenchTimer::until))
-                                .toList()));
+                                .toList(),
+                        checks.list(Days.day(today.now()))));
     }
 
     private void chooseHand(Context context) {

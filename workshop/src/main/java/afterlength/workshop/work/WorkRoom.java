@@ -22,10 +22,10 @@ public final class WorkRoom implements Room {
             InstrumentStore instruments,
             VisitStore visits,
             Clock clock) {
-        this(frames, ledger, settings, instruments, visits, List.of(), BenchAhead.UNPLANNED, clock);
+        this(frames, ledger, settings, instruments, visits, List.of(), BenchAhead.UNPLANNED, ComingChecks.NONE, clock);
     }
 
-    /** With clocks of the bench that belong to no step, and with a plan. */
+    /** With clocks of the bench that belong to no step, with a plan and with checks to come. */
     public WorkRoom(
             Frames frames,
             Ledger ledger,
@@ -34,12 +34,13 @@ public final class WorkRoom implements Room {
             VisitStore visits,
             List<BenchTimers> timers,
             BenchAhead plan,
+            ComingChecks checks,
             Clock clock) {
         StepStore steps = new StepStore(ledger);
         DiaryStore diary = new DiaryStore(ledger);
         MaterialStore materials = new MaterialStore(ledger);
         rooms = List.of(
-                new TodayPages(frames, ledger, settings, steps, diary, timers, plan, clock),
+                new TodayPages(frames, ledger, settings, steps, diary, timers, plan, checks, clock),
                 new TapPages(settings, new OneTap(ledger), diary, clock),
                 new WorkPages(frames, ledger, instruments, visits, steps, diary, clock),
                 new StepPages(frames, ledger, visits, steps),

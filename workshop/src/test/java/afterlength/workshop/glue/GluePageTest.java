@@ -17,6 +17,7 @@ import afterlength.workshop.ledger.Ledger;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
 import afterlength.workshop.work.BenchAhead;
+import afterlength.workshop.work.ComingChecks;
 import afterlength.workshop.work.WorkRoom;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -61,6 +62,7 @@ class GluePageTest {
                         visits,
                         List.of(new PotTimers(glue)),
                         BenchAhead.UNPLANNED,
+                        ComingChecks.NONE,
                         clock));
     }
 

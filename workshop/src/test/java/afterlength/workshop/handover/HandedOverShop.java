@@ -39,7 +39,10 @@ final class HandedOverShop {
     static final LocalDate TODAY = LocalDate.of(2026, 11, 4);
 
     final Clock clock = Clock.fixed(Instant.parse("2026-11-04T10:00:00Z"), ZoneOffset.UTC);
+    final Ledger ledger;
     final SettingsStore settings;
+    final InstrumentStore instruments;
+    final VisitStore visits;
     final FindingStore findings;
     final MeasureStore measures;
     final HandoverStore handovers;
@@ -49,11 +52,11 @@ final class HandedOverShop {
 
     HandedOverShop(Path root, String ownerName, GluedJoints joints) {
         ShopFolder folder = ShopFolder.open(root);
-        Ledger ledger = Ledger.open(folder);
+        ledger = Ledger.open(folder);
         settings = new SettingsStore(ledger);
         OwnerStore owners = new OwnerStore(ledger);
-        InstrumentStore instruments = new InstrumentStore(ledger);
-        VisitStore visits = new VisitStore(ledger);
+        instruments = new InstrumentStore(ledger);
+        visits = new VisitStore(ledger);
         findings = new FindingStore(ledger);
         measures = new MeasureStore(ledger);
         handovers = new HandoverStore(ledger);

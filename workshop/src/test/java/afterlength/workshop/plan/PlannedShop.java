@@ -20,6 +20,7 @@ import afterlength.workshop.ledger.Settings;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
 import afterlength.workshop.work.AgreedSteps;
+import afterlength.workshop.work.ComingChecks;
 import afterlength.workshop.work.DiaryStore;
 import afterlength.workshop.work.Step;
 import afterlength.workshop.work.StepStore;
@@ -89,7 +90,16 @@ final class PlannedShop {
         Frames frames = new Frames(settings);
         InstrumentStore instruments = new InstrumentStore(ledger);
         return OpenedDesk.with(
-                new WorkRoom(frames, ledger, settings, instruments, visits, List.of(), new PlanAhead(plans), clock),
+                new WorkRoom(
+                        frames,
+                        ledger,
+                        settings,
+                        instruments,
+                        visits,
+                        List.of(),
+                        new PlanAhead(plans),
+                        ComingChecks.NONE,
+                        clock),
                 new PlanRoom(frames, ledger, settings, instruments, visits, plans, agreed));
     }
 
