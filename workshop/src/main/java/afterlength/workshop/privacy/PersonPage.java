@@ -10,24 +10,29 @@ import org.jspecify.annotations.Nullable;
 /**
  * What the shop keeps about an owner, and what erasing would change.
  *
+ * @param texts where the words stand, null when nobody looked yet: in a large shop that takes a moment
  * @param done what was erased just now, null before
  */
 record PersonPage(
         Frame frame,
         Owner owner,
-        List<WordSweep.Found> texts,
+        @Nullable List<WordSweep.Found> texts,
         List<String> backups,
         Typed typed,
         @Nullable Erased done) {
     private static final int SHOWN = 60;
     private static final int LONGEST = 240;
 
+    boolean looked() {
+        return texts != null;
+    }
+
     List<WordSweep.Found> shown() {
-        return texts.size() > SHOWN ? texts.subList(0, SHOWN) : texts;
+        return texts == null ? List.of() : texts.subList(0, Math.min(texts.size(), SHOWN));
     }
 
     int more() {
-        return texts.size() - shown().size();
+        return texts == null ? 0 : texts.size() - shown().size();
     }
 
     static String shortened(String text) {

@@ -58,8 +58,9 @@ public final class PersonPages implements Room {
 
     @Override
     public void open(RoutesConfig routes) {
-        routes.get("/owners/{owner}/data", context -> show(context, owner(context), offered(owner(context)), null));
-        routes.post("/owners/{owner}/data", context -> show(context, owner(context), Typed.from(context), null));
+        routes.get(
+                "/owners/{owner}/data", context -> show(context, owner(context), offered(owner(context)), null, null));
+        routes.post("/owners/{owner}/data", context -> look(context, owner(context), Typed.from(context)));
         routes.post("/owners/{owner}/erase", this::erase);
         routes.get("/owners/{owner}/card.vcf", this::card);
     }
@@ -99,18 +100,23 @@ public final class PersonPages implements Room {
                 : null;
         if (done != null) {
             forget.run();
+            show(context, owner(context), typed, List.of(), done);
+        } else {
+            look(context, owner, typed);
         }
-        show(context, owner(context), typed, done);
     }
 
-    private void show(Context context, Owner owner, Typed typed, @Nullable Erased done) {
-        Addresses.status(context, typed);
+    private void look(Context context, Owner owner, Typed typed) {
         List<String> words = PersonWords.read(typed.raw("words"));
-        List<WordSweep.Found> texts = done == null
-                ? ledger.read(handle -> WordSweep.look(handle, words)).stream()
-                        .filter(found -> !found.table().equals("owner") || found.row() != owner.id())
-                        .toList()
-                : List.of();
+        List<WordSweep.Found> texts = ledger.read(handle -> WordSweep.look(handle, words)).stream()
+                .filter(found -> !found.table().equals("owner") || found.row() != owner.id())
+                .toList();
+        show(context, owner, typed, texts, null);
+    }
+
+    private void show(
+            Context context, Owner owner, Typed typed, @Nullable List<WordSweep.Found> texts, @Nullable Erased done) {
+        Addresses.status(context, typed);
         Templates.show(
                 context,
                 new PersonPage(

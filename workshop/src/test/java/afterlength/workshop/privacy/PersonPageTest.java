@@ -49,7 +49,12 @@ class PersonPageTest {
         OpenedDesk.Answer page = desk.get("/owners/1/data");
         assertThat(page.words("textarea[name=words]"))
                 .contains("Clementine Vantongeren", "clementine.vantongeren@example.org", "1 Larkrise Lane");
-        assertThat(page.lines("tbody tr"))
+        assertThat(page.lines("tbody tr")).as("nobody looked yet").isEmpty();
+        OpenedDesk.Answer looked = desk.post(
+                "/owners/1/data",
+                "words",
+                page.page().select("textarea[name=words]").get(0).wholeText());
+        assertThat(looked.lines("tbody tr"))
                 .containsExactlyInAnyOrder(
                         "visit, brought by Clementine Vantongeren [erased]",
                         "visit, wish as Clementine Vantongeren said as [erased] said");
