@@ -1,6 +1,5 @@
 package afterlength.workshop.plan;
 
-import afterlength.planner.engine.Effort;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -36,7 +35,7 @@ final class Drafts {
         String id = Long.toString(work.now().getEpochSecond(), 36) + "-" + count.incrementAndGet();
         Draft draft = new Draft(id, because, work, kept, BenchPlans.retimed(bench, kept));
         draft.searchedBy(
-                worker.submit(() -> draft.end(BenchPlans.better(bench, kept, Effort.ofSeconds(BenchPlans.SEARCH_S)))));
+                worker.submit(() -> draft.end(BenchPlans.better(bench, kept, plans.effort()))));
         remember(draft);
         return draft;
     }
