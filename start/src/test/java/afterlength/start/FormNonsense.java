@@ -115,8 +115,7 @@ final class FormNonsense {
      *
      * @return the words; empty when nothing was typed
      */
-    static String typeWords(
-            PageForm form, List<Map.Entry<String, String>> fields, long seed, SplittableRandom random) {
+    static String typeWords(PageForm form, List<Map.Entry<String, String>> fields, long seed, SplittableRandom random) {
         List<String> written = form.fields().stream()
                 .filter(PageForm.Field::written)
                 .map(PageForm.Field::name)
