@@ -190,7 +190,7 @@ final class House {
     private final Ledger ledger;
     final Clock clock;
 
-    private House(ShopFolder folder, Ledger ledger, Clock clock) {
+    private House(ShopFolder folder, Ledger ledger, Clock clock, BenchPlans plans) {
         this.folder = folder;
         this.ledger = ledger;
         this.clock = clock;
@@ -222,7 +222,7 @@ final class House {
         custodyReceipts = new CustodyReceipts(owners, instruments, photographs, smallPictures);
         findingLines = new FindingLines(findings);
         treatments = new TreatmentStore(ledger);
-        plans = new BenchPlans(ledger, settings, clock);
+        this.plans = plans;
         planAgreed = new PlanAgreed(ledger, plans);
         agreements = new AgreementStore(ledger, settings, clock, List.of(new AgreedSteps(), planAgreed));
         accessStudies = new AccessStore(ledger);
@@ -292,7 +292,14 @@ final class House {
     }
 
     static House of(ShopFolder folder, Clock clock) {
-        return new House(folder, Ledger.open(folder), clock);
+        Ledger ledger = Ledger.open(folder);
+        return new House(folder, ledger, clock, new BenchPlans(ledger, new SettingsStore(ledger), clock));
+    }
+
+    /** The same where nobody waits for a better plan, for tests that send thousands of forms. */
+    static House searchingFor(double search_s, ShopFolder folder, Clock clock) {
+        Ledger ledger = Ledger.open(folder);
+        return new House(folder, ledger, clock, new BenchPlans(ledger, new SettingsStore(ledger), clock, search_s));
     }
 
     /** What the demonstration fills. */

@@ -1,22 +1,18 @@
 package afterlength.start;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
-import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
 /** Asks a shop over HTTP as a browser would, without following redirects. */
 final class Caller {
-    static final String BOUNDARY = "----a-boundary-that-no-picture-holds";
     private static final Duration LONGEST = Duration.ofSeconds(60);
 
     private final String address;
@@ -51,28 +47,17 @@ final class Caller {
     }
 
     Answer post(String path, List<Map.Entry<String, String>> form) throws IOException {
-        List<String> pairs = new ArrayList<>();
-        form.forEach(field -> pairs.add(encoded(field.getKey()) + "=" + encoded(field.getValue())));
         return send(HttpRequest.newBuilder(at(path))
                 .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(HttpRequest.BodyPublishers.ofString(String.join("&", pairs))));
+                .POST(HttpRequest.BodyPublishers.ofString(Query.body(form))));
     }
 
     /** Posts a form with one file. */
     Answer upload(String path, List<Map.Entry<String, String>> form, String field, String fileName, byte[] file)
             throws IOException {
-        ByteArrayOutputStream body = new ByteArrayOutputStream();
-        for (Map.Entry<String, String> each : form) {
-            body.write(utf8("--" + BOUNDARY + "\r\nContent-Disposition: form-data; name=\"" + each.getKey()
-                    + "\"\r\n\r\n" + each.getValue() + "\r\n"));
-        }
-        body.write(utf8("--" + BOUNDARY + "\r\nContent-Disposition: form-data; name=\"" + field + "\"; filename=\""
-                + fileName + "\"\r\nContent-Type: application/octet-stream\r\n\r\n"));
-        body.write(file);
-        body.write(utf8("\r\n--" + BOUNDARY + "--\r\n"));
         return send(HttpRequest.newBuilder(at(path))
-                .header("Content-Type", "multipart/form-data; boundary=" + BOUNDARY)
-                .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray())));
+                .header("Content-Type", Multipart.KIND)
+                .POST(HttpRequest.BodyPublishers.ofByteArray(Multipart.of(form, field, fileName, file))));
     }
 
     private Answer send(HttpRequest.Builder request) throws IOException {
@@ -96,13 +81,5 @@ final class Caller {
         } catch (IllegalArgumentException noAddress) {
             throw new UncheckedIOException(new IOException("no address: " + path, noAddress));
         }
-    }
-
-    private static byte[] utf8(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
-    }
-
-    private static String encoded(String text) {
-        return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 }

@@ -16,7 +16,7 @@ class FormFuzzTest {
     void noFormEverShowsAFaultOfOurOwn() throws IOException {
         FormFuzz fuzz = new FormFuzz(folder);
         fuzz.run(40, "", 1);
-        assertThat(fuzz.faults()).isEmpty();
-        assertThat(fuzz.casesOfKind().size()).isGreaterThan(40);
+        assertThat(fuzz.tally().faults()).isEmpty();
+        assertThat(fuzz.tally().kinds().size()).isGreaterThan(40);
     }
 }

@@ -11,9 +11,14 @@ final class Query {
     private Query() {}
 
     static String of(String address, List<Map.Entry<String, String>> fields) {
+        return (address.contains("?") ? "&" : "?") + body(fields);
+    }
+
+    /** The same fields as the body of a form. */
+    static String body(List<Map.Entry<String, String>> fields) {
         return fields.stream()
                 .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
-                .collect(Collectors.joining("&", address.contains("?") ? "&" : "?", ""));
+                .collect(Collectors.joining("&"));
     }
 
     private static String encoded(String text) {

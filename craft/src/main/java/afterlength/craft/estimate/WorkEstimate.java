@@ -3,6 +3,7 @@ package afterlength.craft.estimate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How long several steps take together. Their times are simulated, not added: the sum of usual times lies below what half of
@@ -23,6 +24,8 @@ public final class WorkEstimate {
 
     private final double[] sums_min;
     private final double expected_min;
+    /** Sorted once, however many shares are asked for; made when first asked for. */
+    private double @Nullable [] paced_min;
 
     private WorkEstimate(double[] sums_min, double expected_min) {
         this.sums_min = sums_min;
@@ -62,25 +65,37 @@ public final class WorkEstimate {
      * @param share above 0, at most 1
      */
     public double point_min(double share) {
-        double[] paced_min = new double[RUNS];
-        Arrays.setAll(paced_min, run -> sums_min[run] * CommonPace.in(run));
-        return point(paced_min, share);
+        return point(paced_min(), share);
+    }
+
+    private synchronized double[] paced_min() {
+        double[] known = paced_min;
+        if (known == null) {
+            known = new double[RUNS];
+            for (int run = 0; run < RUNS; run++) {
+                known[run] = sums_min[run] * CommonPace.in(run);
+            }
+            Arrays.sort(known);
+            paced_min = known;
+        }
+        return known;
     }
 
     /** The same without the common pace, which closed forms describe. */
     double unpacedPoint_min(double share) {
-        return point(unpaced_min(), share);
+        double[] sorted_min = unpaced_min();
+        Arrays.sort(sorted_min);
+        return point(sorted_min, share);
     }
 
     double[] unpaced_min() {
         return sums_min.clone();
     }
 
-    private static double point(double[] runs_min, double share) {
+    private static double point(double[] sorted_min, double share) {
         if (!(share > 0 && share <= 1)) {
             throw new IllegalArgumentException("the share of runs is " + share + "; allowed is above 0, at most 1");
         }
-        Arrays.sort(runs_min);
-        return runs_min[(int) Math.ceil(share * RUNS) - 1];
+        return sorted_min[(int) Math.ceil(share * RUNS) - 1];
     }
 }

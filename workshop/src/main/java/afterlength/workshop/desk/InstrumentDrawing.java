@@ -1,6 +1,8 @@
 package afterlength.workshop.desk;
 
 import afterlength.craft.geometry.InstrumentShape;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * A line drawing of an instrument as an SVG element, in the manner of a pen on notebook paper. One unit of its view box is one
@@ -8,6 +10,13 @@ import afterlength.craft.geometry.InstrumentShape;
  * an instrument is, not what this one measures.
  */
 public final class InstrumentDrawing {
+    /** A shop sees some tens of sizes; whoever types many more has them drawn anew. */
+    private static final int REMEMBERED = 200;
+
+    private static final Map<Wanted, InkSheet> DRAWN = new ConcurrentHashMap<>();
+
+    private record Wanted(InstrumentShape instrument, InstrumentView view) {}
+
     private InstrumentDrawing() {}
 
     /** A drawing that only decorates: readers of the page aloud skip it. */
@@ -20,7 +29,22 @@ public final class InstrumentDrawing {
         return sheet(instrument, view).svg(title);
     }
 
+    /** To ink one takes some milliseconds, and every page of a visit shows one. */
     private static InkSheet sheet(InstrumentShape instrument, InstrumentView view) {
+        Wanted wanted = new Wanted(instrument, view);
+        InkSheet known = DRAWN.get(wanted);
+        if (known != null) {
+            return known;
+        }
+        if (DRAWN.size() >= REMEMBERED) {
+            DRAWN.clear();
+        }
+        InkSheet drawn = draw(instrument, view);
+        DRAWN.put(wanted, drawn);
+        return drawn;
+    }
+
+    private static InkSheet draw(InstrumentShape instrument, InstrumentView view) {
         return switch (view) {
             case FRONT -> new FrontDrawing(instrument).draw();
             case BACK -> new BackDrawing(instrument).draw();

@@ -32,13 +32,7 @@ final class Refusals {
         routes.exception(
                 HttpResponseException.class,
                 (refused, context) -> page(context, refused.getStatus(), String.valueOf(refused.getMessage())));
-        routes.exception(
-                ReplacedAlready.class,
-                (late, context) -> page(
-                        context,
-                        CONFLICT,
-                        "Somebody else changed this since the page was opened; nothing was overwritten. Open the page"
-                                + " again and look at what stands there now."));
+        routes.exception(ReplacedAlready.class, (late, context) -> changedMeanwhile(context));
         routes.exception(DiskRefuses.class, (full, context) -> diskRefuses(context, full));
         routes.exception(Exception.class, (fault, context) -> anyOther(context, fault));
     }
@@ -69,9 +63,26 @@ final class Refusals {
         return (HttpException) cause;
     }
 
+    private static void changedMeanwhile(Context context) {
+        context.status(CONFLICT);
+        Templates.show(
+                context,
+                new RefusalPage(
+                        FRAME,
+                        "Somebody else changed this since the page was opened; nothing was overwritten. Open the page"
+                                + " again and look at what stands there now.",
+                        "",
+                        written(context) ? typed(context) : List.of()));
+    }
+
+    /** Whether somebody wrote into a form; what comes with a file is not shown again. */
+    private static boolean written(Context context) {
+        return context.method().name().equals("POST") && !context.isMultipart();
+    }
+
     private static void diskRefuses(Context context, DiskRefuses full) {
         LOG.log(Level.WARNING, "the disk refuses: " + full.getMessage());
-        boolean posted = context.method().name().equals("POST") && !context.isMultipart();
+        boolean posted = written(context);
         context.status(NO_ROOM);
         Templates.show(
                 context,

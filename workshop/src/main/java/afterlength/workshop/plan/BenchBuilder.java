@@ -71,7 +71,8 @@ final class BenchBuilder {
         List<Span> glue = shop.calendar().glueHours(time, today, days);
         int horizon = now + days * 24 * 60;
         visits.forEach(visit -> jobs.add(job(visit, horizon)));
-        work.forEach(each -> each.cut(new Cutting.Shop(shop, time, now, hours, glue)));
+        SharedBench all = SharedBench.of(shop, time, now, hours, glue);
+        work.forEach(each -> each.cut(all));
         return new Bench(
                 new Workshop(
                         now,

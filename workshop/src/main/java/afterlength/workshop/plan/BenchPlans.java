@@ -16,16 +16,36 @@ import java.util.Optional;
  */
 public final class BenchPlans {
     /** A person waits for no more than this while a better plan is looked for. */
-    static final double SEARCH_S = 1.5;
+    private static final double SEARCH_S = 1.5;
+
+    /** For a wish, of which several are planned one behind the other: some tens of thousands of plans in a small shop. */
+    private static final double WISH_SHARE = 1 / 3.0;
 
     private final PlanStore plans;
     private final ShopBooks books;
     private final Clock clock;
+    private final double search_s;
 
     public BenchPlans(Ledger ledger, SettingsStore settings, Clock clock) {
+        this(ledger, settings, clock, SEARCH_S);
+    }
+
+    /** The same for whoever waits less long than a person does. */
+    public BenchPlans(Ledger ledger, SettingsStore settings, Clock clock, double search_s) {
         this.plans = new PlanStore(ledger);
         this.books = new ShopBooks(ledger, settings);
         this.clock = clock;
+        this.search_s = search_s;
+    }
+
+    /** How long a better plan is looked for while somebody waits. */
+    Effort effort() {
+        return Effort.ofSeconds(search_s);
+    }
+
+    /** How long for each wish. */
+    Effort effortForWish() {
+        return Effort.ofSeconds(search_s * WISH_SHARE);
     }
 
     Clock clock() {

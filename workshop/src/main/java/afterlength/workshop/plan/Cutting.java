@@ -1,20 +1,12 @@
 package afterlength.workshop.plan;
 
-import afterlength.planner.bench.Span;
-import afterlength.workshop.desk.Days;
-import afterlength.workshop.work.DiaryEntry;
 import afterlength.workshop.work.Step;
 import afterlength.workshop.work.StepNow;
 import afterlength.workshop.work.StepStatus;
-import afterlength.workshop.work.Writing;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Objects;
-import java.util.stream.IntStream;
 
 /**
  * Cuts the open steps of one visit into pieces and puts them in the order the work page has: hands come one step after another; a step
@@ -46,73 +38,6 @@ final class Cutting {
         }
     }
 
-    /** What all visits share. */
-    record Shop(ShopWork work, BenchTime time, int now, List<List<Span>> hours, List<Span> glue) {
-        int everybody() {
-            return (1 << hours.size()) - 1;
-        }
-
-        /** The longest piece of work somebody can do without a break; with hot glue, while the pot is hot. */
-        int most_min(boolean hot, int person) {
-            return IntStream.range(0, hours.size())
-                    .filter(who -> person < 0 || who == person)
-                    .map(who -> longest(who, hot))
-                    .max()
-                    .orElse(0);
-        }
-
-        /** Those who can do such a piece without a break; one who begins a step has to be able to end it. */
-        int able(int length_min, boolean hot) {
-            return IntStream.range(0, hours.size())
-                    .filter(who -> longest(who, hot) >= length_min)
-                    .map(who -> 1 << who)
-                    .sum();
-        }
-
-        private int longest(int person, boolean hot) {
-            List<Span> own = hours.get(person);
-            return (hot ? own.stream().flatMap(span -> glue.stream().map(half -> both(span, half))) : own.stream())
-                    .mapToInt(span -> span.to() - span.from())
-                    .max()
-                    .orElse(0);
-        }
-
-        private Span both(Span span, Span half) {
-            return new Span(
-                    Math.max(span.from(), half.from() + work.rules().warmUp_min()), Math.min(span.to(), half.to()));
-        }
-
-        /** How long this person has been at it inside the hours. */
-        int worked_min(int person, Instant since) {
-            int from = time.minute(since);
-            LocalDate first = Days.day(since);
-            int days = (int) ChronoUnit.DAYS.between(first, Days.day(work.now())) + 1;
-            return work.calendar().hours(work.hands().get(person), time, first, days).stream()
-                    .mapToInt(span -> Math.max(0, Math.min(now, span.to()) - Math.max(from, span.from())))
-                    .sum();
-        }
-
-        /** Whose hand the diary names for this start; the usual one when it names somebody else. */
-        int begunBy(Step step, Instant since) {
-            String hand = work.diary().stream()
-                    .map(DiaryEntry::writing)
-                    .filter(writing -> Objects.equals(writing.stepId(), step.id())
-                            && writing.at().equals(since))
-                    .map(Writing::hand)
-                    .reduce("", (before, later) -> later);
-            return Math.max(0, work.hands().indexOf(hand));
-        }
-
-        /** When the stretch ends in which this person works now; now itself outside the hours. */
-        int goesHome(int person) {
-            return hours.get(person).stream()
-                    .filter(span -> span.from() <= now && now < span.to())
-                    .mapToInt(Span::to)
-                    .findFirst()
-                    .orElse(now);
-        }
-    }
-
     Cutting(BenchDraft draft, int job, List<StepNow> steps, Pace pace) {
         this.draft = draft;
         this.job = job;
@@ -128,7 +53,7 @@ final class Cutting {
         return steps.stream().mapToInt(step -> pace.wait_min(step.step())).sum();
     }
 
-    void cut(Shop shop) {
+    void cut(SharedBench shop) {
         for (StepNow step : steps) {
             if (step.status() instanceof StepStatus.Waiting waiting) {
                 goOnWaiting(shop, step.step(), waiting);
@@ -140,7 +65,7 @@ final class Cutting {
         }
     }
 
-    private void goOnWaiting(Shop shop, Step step, StepStatus.Waiting waiting) {
+    private void goOnWaiting(SharedBench shop, Step step, StepStatus.Waiting waiting) {
         int from = shop.time().minute(waiting.doneAt());
         int until = BenchTime.whole(shop.time().minute(waiting.until()) + 1.0);
         int piece = draft.piece(job, step, 0)
@@ -154,7 +79,7 @@ final class Cutting {
     }
 
     /** Hands are at it: what they still need goes on until they go home, and the rest follows. */
-    private void goOn(Shop shop, Step step, Instant since) {
+    private void goOn(SharedBench shop, Step step, Instant since) {
         int person = shop.begunBy(step, since);
         int from = shop.time().minute(since);
         int rest = Math.max(OVERRUN_MIN, pace.hands_min(step) - shop.worked_min(person, since));
@@ -171,7 +96,7 @@ final class Cutting {
         finish(shop, step, whole ? piece : chunks(shop, step, later, List.of(piece), piece, 1));
     }
 
-    private void begin(Shop shop, Step step) {
+    private void begin(SharedBench shop, Step step) {
         int length = pace.hands_min(step);
         int wait = pace.wait_min(step);
         if (length == 0 && wait > 0) {
@@ -181,7 +106,7 @@ final class Cutting {
         }
     }
 
-    private void waitAlone(Shop shop, Step step, int wait_min) {
+    private void waitAlone(SharedBench shop, Step step, int wait_min) {
         int piece = draft.piece(job, step, 0)
                 .lasting(0, wait_min)
                 .by(shop.everybody(), -1)
@@ -193,7 +118,7 @@ final class Cutting {
     }
 
     /** The pieces of a step from this part on; answers the last, which is clamped, glued and, where it bars the instrument, waits. */
-    private int chunks(Shop shop, Step step, int hands_min, List<Integer> before, int sameAs, int firstPart) {
+    private int chunks(SharedBench shop, Step step, int hands_min, List<Integer> before, int sameAs, int firstPart) {
         StepNeeds needs = needs(shop, step);
         int person = sameAs < 0 ? -1 : draft.begun.get(sameAs).person();
         int most = Math.min(StepCut.MOST_MIN, shop.most_min(needs.hotGlue(), person));
@@ -219,7 +144,7 @@ final class Cutting {
     }
 
     /** A wait that bars the instrument hangs on the last hands; any other lies beside what follows. */
-    private void finish(Shop shop, Step step, int last) {
+    private void finish(SharedBench shop, Step step, int last) {
         int wait = pace.wait_min(step);
         hands = List.of(last);
         if (barring_min(step) > 0) {
@@ -246,7 +171,7 @@ final class Cutting {
     }
 
     /** Where the shop has no cupboard, nothing waits for a place in it. */
-    private static StepNeeds needs(Shop shop, Step step) {
+    private static StepNeeds needs(SharedBench shop, Step step) {
         StepNeeds needs = StepNeeds.of(step);
         boolean cupboard = needs.cupboard() && shop.work().rules().cupboardPlaces() > 0;
         return new StepNeeds(needs.hotGlue(), needs.clamp(), cupboard);

@@ -1,6 +1,5 @@
 package afterlength.workshop.plan;
 
-import afterlength.planner.engine.Effort;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -35,8 +34,7 @@ final class Drafts {
         Bench bench = BenchBuilder.of(work);
         String id = Long.toString(work.now().getEpochSecond(), 36) + "-" + count.incrementAndGet();
         Draft draft = new Draft(id, because, work, kept, BenchPlans.retimed(bench, kept));
-        draft.searchedBy(
-                worker.submit(() -> draft.end(BenchPlans.better(bench, kept, Effort.ofSeconds(BenchPlans.SEARCH_S)))));
+        draft.searchedBy(worker.submit(() -> draft.end(BenchPlans.better(bench, kept, plans.effort()))));
         remember(draft);
         return draft;
     }

@@ -1,6 +1,5 @@
 package afterlength.workshop.plan;
 
-import afterlength.planner.engine.Effort;
 import afterlength.workshop.agreement.AfterAgreement;
 import afterlength.workshop.agreement.Agreement;
 import afterlength.workshop.agreement.Treatment;
@@ -66,7 +65,7 @@ public final class PlanAgreed implements AfterAgreement {
         KeptPlan kept = plans.kept();
         Bench bench = BenchBuilder.of(work);
         PlanAnswer moved = BenchPlans.retimed(bench, kept);
-        PlanAnswer better = BenchPlans.better(bench, kept, Effort.ofSeconds(BenchPlans.SEARCH_S));
+        PlanAnswer better = BenchPlans.better(bench, kept, plans.effort());
         if (!(better instanceof PlanAnswer.Planned found)) {
             return;
         }

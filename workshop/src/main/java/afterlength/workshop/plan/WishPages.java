@@ -46,7 +46,7 @@ final class WishPages implements Room {
         String without = context.queryParam("without");
         long step = without != null && without.matches("\\d{1,18}") ? Long.parseLong(without) : 0;
         ShopWork work = plans.work();
-        WishSearch search = new WishSearch(work, Wishes.of(work, step));
+        WishSearch search = new WishSearch(work, Wishes.of(work, step), plans.effortForWish());
         String id = Long.toString(count.incrementAndGet());
         remember(id, search);
         search.searchedBy(worker.submit(search::run));

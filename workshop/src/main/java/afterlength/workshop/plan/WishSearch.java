@@ -12,25 +12,24 @@ import org.jspecify.annotations.Nullable;
  * sooner is not held where it stood; what has begun stays.
  */
 final class WishSearch {
-    /** For each; long enough for some tens of thousands of plans in a small shop. */
-    private static final double EACH_S = 0.5;
-
     private final List<WishAnswer> answers = Collections.synchronizedList(new ArrayList<>());
     private final ShopWork work;
     private final List<Wish> wishes;
+    private final Effort each;
     private volatile boolean done;
     private volatile @Nullable Future<?> running;
 
-    WishSearch(ShopWork work, List<Wish> wishes) {
+    WishSearch(ShopWork work, List<Wish> wishes, Effort each) {
         this.work = work;
         this.wishes = List.copyOf(wishes);
+        this.each = each;
     }
 
     void run() {
-        PlanAnswer asIs = BenchPlans.better(BenchBuilder.of(work), KeptPlan.NONE, Effort.ofSeconds(EACH_S));
+        PlanAnswer asIs = BenchPlans.better(BenchBuilder.of(work), KeptPlan.NONE, each);
         if (asIs instanceof PlanAnswer.Planned planned) {
             for (Wish wish : wishes) {
-                PlanAnswer then = BenchPlans.better(wish.bench(), KeptPlan.NONE, Effort.ofSeconds(EACH_S));
+                PlanAnswer then = BenchPlans.better(wish.bench(), KeptPlan.NONE, each);
                 answers.add(WishAnswer.of(wish, planned.plan(), then, work.calendar()));
             }
         }

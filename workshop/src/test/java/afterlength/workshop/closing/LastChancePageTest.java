@@ -132,4 +132,14 @@ class LastChancePageTest {
         assertThat(page.status()).isEqualTo(422);
         assertThat(page.words()).contains("“moon” is not on the list; tick one of the things that stand here.");
     }
+
+    @Test
+    void aNoteThatComesTooLateForItsFieldIsNotLost() {
+        agree("crack-outside");
+        desk.post(PAGE, "thing", "crack-open", "hand", "Ines", "do", "done");
+        OpenedDesk.Answer page =
+                desk.post(PAGE, "thing", "crack-open", "note", "the second picture 13", "hand", "", "do", "done");
+        assertThat(page.status()).isEqualTo(422);
+        assertThat(page.words()).contains("You typed where it is recorded: the second picture 13");
+    }
 }

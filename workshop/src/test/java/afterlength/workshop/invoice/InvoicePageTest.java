@@ -165,6 +165,16 @@ class InvoicePageTest {
     }
 
     @Test
+    void aRefusalOnABillTakenBackMeanwhileIsSaidAndLosesNoWords() {
+        shop.agree(null, shop.seam);
+        post();
+        desk.post("/invoices/1/credit", "reason", "The name was wrong.", "hand", "Ines");
+        OpenedDesk.Answer late = desk.post("/invoices/1/credit", "reason", "The day was wrong.", "hand", "");
+        assertThat(late.status()).isEqualTo(422);
+        assertThat(late.words()).contains("Who takes it back is empty", "The day was wrong.");
+    }
+
+    @Test
     void theRoundingRuleIsASettingAndIsStated() {
         desk.post("/shelf/invoices", "rounding", "PER_LINE", "tax_id", "TN 1", "terms", "", "no_tax_reason", "");
         assertThat(shop.rules.get().rounding()).isEqualTo(Rounding.PER_LINE);
