@@ -9,8 +9,10 @@ import afterlength.workshop.ledger.Settings;
 import afterlength.workshop.ledger.SettingsStore;
 import java.time.LocalDate;
 import java.util.EnumMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Gathers a visit's proposal from the stores. */
 public final class Proposals {
@@ -66,9 +68,15 @@ public final class Proposals {
 
     private Map<Scope, ReadySpan> ready(Visit visit, Offers offers) {
         Map<Scope, ReadySpan> ready = new EnumMap<>(Scope.class);
-        offers.list().stream()
-                .filter(ScopeOffer::hasWorkAhead)
-                .forEach(offer -> readyBy.of(visit, offer.lines()).ifPresent(span -> ready.put(offer.scope(), span)));
+        List<ScopeOffer> ahead =
+                offers.list().stream().filter(ScopeOffer::hasWorkAhead).toList();
+        if (ahead.isEmpty()) {
+            return ready;
+        }
+        Iterator<Optional<ReadySpan>> spans = readyBy.of(
+                        visit, ahead.stream().map(ScopeOffer::lines).toList())
+                .iterator();
+        ahead.forEach(offer -> spans.next().ifPresent(span -> ready.put(offer.scope(), span)));
         return ready;
     }
 

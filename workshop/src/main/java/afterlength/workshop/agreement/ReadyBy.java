@@ -10,14 +10,15 @@ import java.util.Optional;
  */
 public interface ReadyBy {
     /** Nothing is planned; a proposal then says so. */
-    ReadyBy NOT_PLANNED = (visit, lines) -> Optional.empty();
+    ReadyBy NOT_PLANNED = (visit, ways) ->
+            ways.stream().map(lines -> Optional.<ReadySpan>empty()).toList();
 
     /**
-     * Asked for each way of a proposal while its page is made, so it has to answer at once: from a rough or kept plan, or empty.
+     * Asked for all ways of a proposal while its page is made, so it has to answer at once: from a rough or kept plan, or empty.
      *
-     * @param lines what would be done, in the order of the proposal; {@link TreatmentTemplates#listStepsAhead} tells the steps of
-     *     each. What is agreed for this visit already is not in the way: it would be replaced
-     * @return empty when it cannot be said
+     * @param ways of each what would be done, in the order of the proposal; {@link TreatmentTemplates#listStepsAhead} tells the steps
+     *     of each line. What is agreed for this visit already is not in the way: it would be replaced
+     * @return one answer for each way, empty when it cannot be said
      */
-    Optional<ReadySpan> of(Visit visit, List<Treatment> lines);
+    List<Optional<ReadySpan>> of(Visit visit, List<List<Treatment>> ways);
 }

@@ -1,7 +1,6 @@
 package afterlength.workshop.archive;
 
 import afterlength.workshop.desk.Addresses;
-import afterlength.workshop.desk.Choice;
 import afterlength.workshop.desk.Frame;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.NotHere;
@@ -20,9 +19,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** On the shelf: making an archive, fetching it, reading one. */
 public final class ArchivePages implements Room {
@@ -68,25 +66,16 @@ public final class ArchivePages implements Room {
     private void show(Context context, Typed typed) {
         Addresses.status(context, typed);
         Frame frame = frames.at(Frame.Place.SHELF, "Archives").back("/shelf", "Shelf");
-        Templates.show(context, new ArchivePage(frame, choices(), progress(), typed, beside().toString()));
+        String asked =
+                Objects.requireNonNullElse(context.queryParam("find"), "").strip();
+        ArchiveChoices choices = ArchiveChoices.of(asked, typed.raw("what"), instruments, owners);
+        Templates.show(
+                context,
+                new ArchivePage(frame, asked, choices.list(), choices.cut(), progress(), typed, beside().toString()));
     }
 
     private ArchiveProgress progress() {
         return new ArchiveProgress(jobs.find().orElse(null));
-    }
-
-    private List<Choice> choices() {
-        List<Choice> choices = new ArrayList<>();
-        choices.add(new Choice("shop", "the whole shop, for the shop"));
-        instruments
-                .find("")
-                .forEach(each -> choices.add(new Choice(
-                        "instrument-" + each.id(),
-                        "the instrument “" + each.name() + "” of " + each.owner() + ", for its owner")));
-        owners.list()
-                .forEach(owner -> choices.add(new Choice(
-                        "owner-" + owner.id(), "everything kept about " + owner.name() + ", for that person")));
-        return choices;
     }
 
     private void make(Context context) {
@@ -99,7 +88,7 @@ public final class ArchivePages implements Room {
         if (what.equals("shop")) {
             return ArchiveWish.wholeShop();
         }
-        if (!what.matches("(instrument|owner)-[1-9]\\d{0,17}")) {
+        if (!ArchiveChoices.names(what)) {
             throw new NotHere("archive of", what);
         }
         long id = Long.parseLong(what.substring(what.indexOf('-') + 1));

@@ -2,9 +2,12 @@ package afterlength.workshop.closing;
 
 import afterlength.workshop.agreement.AgreementLine;
 import afterlength.workshop.agreement.AgreementStore;
+import afterlength.workshop.agreement.Treatment;
 import afterlength.workshop.agreement.TreatmentStore;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What the agreed treatments of a visit will cover, treatment by treatment, with what is recorded already. */
@@ -24,17 +27,19 @@ record LastChance(List<Group> groups) {
                 .findNow(visitId)
                 .map(agreement -> agreements.listLines(agreement.id()))
                 .orElse(List.of());
+        Map<Long, String> templates = Stream.concat(
+                        treatments.listOf(visitId).stream(), treatments.listPutAway(visitId).stream())
+                .collect(Collectors.toMap(Treatment::id, Treatment::template));
         return new LastChance(lines.stream()
                 .filter(AgreementLine::accepted)
-                .map(line -> group(line, treatments, ticks))
+                .map(line -> group(line.title(), templates.getOrDefault(line.treatmentId(), ""), ticks))
                 .filter(group -> !group.items().isEmpty())
                 .toList());
     }
 
-    private static Group group(AgreementLine line, TreatmentStore treatments, Map<String, Tick> ticks) {
-        String template = treatments.get(line.treatmentId()).template();
+    private static Group group(String title, String template, Map<String, Tick> ticks) {
         return new Group(
-                line.title(),
+                title,
                 CoveredThings.listFor(template).stream()
                         .map(thing -> new Item(thing, ticks.get(thing.key())))
                         .toList());

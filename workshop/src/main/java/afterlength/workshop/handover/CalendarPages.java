@@ -23,6 +23,9 @@ import org.jspecify.annotations.Nullable;
  * calendar is often read by more people than the record.
  */
 public final class CalendarPages implements Room {
+    /** A missed check stays in the calendar as long as Today tells it. */
+    private static final int DAYS_KEPT = PromisedChecks.DAYS_AFTER;
+
     private final InstrumentStore instruments;
     private final VisitStore visits;
     private final HandoverStore handovers;
@@ -50,7 +53,9 @@ public final class CalendarPages implements Room {
     private List<CalendarEntry> all() {
         List<CalendarEntry> entries = new ArrayList<>();
         visits.listInHouse().forEach(visit -> entries.addAll(of(visit, null)));
-        handovers.listChecks().forEach(handover -> entries.addAll(of(visits.get(handover.visitId()), handover)));
+        handovers
+                .listChecks(LocalDate.now(clock).minusDays(DAYS_KEPT))
+                .forEach(handover -> entries.addAll(of(visits.get(handover.visitId()), handover)));
         return entries;
     }
 

@@ -1,6 +1,7 @@
 package afterlength.workshop.handover;
 
 import afterlength.workshop.ledger.Ledger;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,12 +21,14 @@ public final class HandoverStore {
                 .findOne());
     }
 
-    /** Handovers that promise a check, the nearest first. */
-    public List<Handover> listChecks() {
-        return ledger.read(handle -> handle.createQuery(
-                        "SELECT * FROM handover_now WHERE next_check_on IS NOT NULL ORDER BY next_check_on, id")
-                .mapTo(Handover.class)
-                .list());
+    /** Handovers that promise a check on this day or later, the nearest first; of each visit the latest. */
+    public List<Handover> listChecks(LocalDate from) {
+        return ledger.read(handle ->
+                handle.createQuery("""
+                        SELECT * FROM handover h WHERE h.next_check_on >= :from
+                          AND NOT EXISTS (SELECT 1 FROM handover later WHERE later.visit_id = h.visit_id AND later.id > h.id)
+                        ORDER BY h.next_check_on, h.id
+                        """).bind("from", from).mapTo(Handover.class).list());
     }
 
     /** Whether the visit before this one, of the same instrument, ended with a handover. */

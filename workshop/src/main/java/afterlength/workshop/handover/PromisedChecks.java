@@ -12,7 +12,7 @@ import java.util.List;
  */
 public final class PromisedChecks implements ComingChecks {
     private static final int DAYS_BEFORE = 30;
-    private static final int DAYS_AFTER = 90;
+    static final int DAYS_AFTER = 90;
 
     private final Ledger ledger;
 
@@ -25,8 +25,9 @@ public final class PromisedChecks implements ComingChecks {
         return ledger.read(handle -> handle.createQuery("""
                         SELECT i.id AS instrument_id, i.name AS instrument, v.number AS visit, h.handed_over_on,
                           h.next_check_on AS check_on
-                        FROM handover_now h JOIN visit v ON v.id = h.visit_id JOIN instrument i ON i.id = v.instrument_id
+                        FROM handover h JOIN visit v ON v.id = h.visit_id JOIN instrument i ON i.id = v.instrument_id
                         WHERE h.next_check_on BETWEEN :from AND :to
+                          AND NOT EXISTS (SELECT 1 FROM handover later WHERE later.visit_id = h.visit_id AND later.id > h.id)
                           AND NOT EXISTS (SELECT 1 FROM visit again WHERE again.instrument_id = v.instrument_id AND again.id > v.id)
                         ORDER BY h.next_check_on, h.id
                         """)

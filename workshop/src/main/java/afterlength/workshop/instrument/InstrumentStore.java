@@ -33,7 +33,7 @@ public final class InstrumentStore {
     }
 
     /** The first so many of them, and how many there are. */
-    Found find(String words, int most) {
+    public Found find(String words, int most) {
         List<String> wanted =
                 words.isBlank() ? List.of() : List.of(words.strip().split("\\s+"));
         // A backslash would do for SQLite, but Jdbi reads it as escaping the quotation mark behind it.
@@ -58,7 +58,7 @@ public final class InstrumentStore {
         return ledger.read(handle -> {
             var query = handle.createQuery(sql.toString()).bind("most", most);
             for (int n = 0; n < wanted.size(); n++) {
-                query.bind("w" + n, "%" + pattern(wanted.get(n)) + "%");
+                query.bind("w" + n, "%" + LikeWords.pattern(wanted.get(n)) + "%");
             }
             return Found.of(query.mapTo(Listing.class).list());
         });
@@ -78,16 +78,6 @@ public final class InstrumentStore {
         String any = IntStream.range(0, words).mapToObj(n -> ofFinding("w" + n)).collect(Collectors.joining(" OR "));
         return "(SELECT f.kind || ', ' || f.part || ': ' || f.observation FROM finding_now f JOIN visit w ON w.id = f.visit_id"
                 + " WHERE w.instrument_id = i.id AND (" + any + ") ORDER BY f.id LIMIT 1)";
-    }
-
-    /** The database knows capitals of a to z only, so that any other letter that has one may be any letter. */
-    private static String pattern(String word) {
-        return word.replaceAll("([!%_])", "!$1")
-                .codePoints()
-                .mapToObj(letter -> letter > 127 && Character.toLowerCase(letter) != Character.toUpperCase(letter)
-                        ? "_"
-                        : Character.toString(letter))
-                .collect(Collectors.joining());
     }
 
     /** Answers false, and changes nothing, when somebody else has changed the instrument meanwhile. */

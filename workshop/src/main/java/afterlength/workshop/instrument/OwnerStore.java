@@ -19,6 +19,16 @@ public final class OwnerStore {
                 .list());
     }
 
+    /** The first so many owners by name in whose name these words stand together. */
+    public List<Owner> find(String words, int most) {
+        return ledger.read(handle -> handle.createQuery(
+                        "SELECT * FROM owner WHERE name LIKE :words ESCAPE '!' ORDER BY name COLLATE NOCASE, id LIMIT :most")
+                .bind("words", "%" + LikeWords.pattern(words.strip()) + "%")
+                .bind("most", most)
+                .mapTo(Owner.class)
+                .list());
+    }
+
     public Owner get(long id) {
         return ledger.read(handle -> handle.createQuery("SELECT * FROM owner WHERE id = :id")
                         .bind("id", id)

@@ -1,6 +1,7 @@
 package afterlength.workshop.plan;
 
 import afterlength.workshop.agreement.PracticeStore;
+import afterlength.workshop.agreement.PracticeTimes;
 import afterlength.workshop.agreement.ReadyBy;
 import afterlength.workshop.agreement.ReadySpan;
 import afterlength.workshop.agreement.Treatment;
@@ -30,9 +31,16 @@ public final class PlanReadyBy implements ReadyBy {
     }
 
     @Override
-    public Optional<ReadySpan> of(Visit visit, List<Treatment> lines) {
-        ShopWork work = with(plans.work(), visit.id(), lines);
+    public List<Optional<ReadySpan>> of(Visit visit, List<List<Treatment>> ways) {
+        ShopWork now = plans.work();
         KeptPlan kept = plans.kept();
+        PracticeTimes times = practice.get();
+        return ways.stream()
+                .map(lines -> span(with(now, visit.id(), lines, times), kept, visit))
+                .toList();
+    }
+
+    private static Optional<ReadySpan> span(ShopWork work, KeptPlan kept, Visit visit) {
         Optional<LocalDate> quick = ready(work, kept, visit.id(), Pace.QUICK);
         Optional<LocalDate> slow = ready(work, kept, visit.id(), Pace.SLOW);
         return quick.flatMap(
@@ -47,7 +55,7 @@ public final class PlanReadyBy implements ReadyBy {
     }
 
     /** What nobody has begun on this visit gives way to the steps of the proposal. */
-    private ShopWork with(ShopWork work, long visit, List<Treatment> lines) {
+    private static ShopWork with(ShopWork work, long visit, List<Treatment> lines, PracticeTimes times) {
         Set<Long> begun = work.diary().stream()
                 .map(entry -> entry.writing().stepId())
                 .filter(id -> id != null)
@@ -59,7 +67,7 @@ public final class PlanReadyBy implements ReadyBy {
                 .filter(step -> step.visitId() == visit && step.treatmentId() != null)
                 .map(Step::treatmentId)
                 .collect(Collectors.toSet());
-        AgreedSteps.preview(visit, lines, practice.get()).stream()
+        AgreedSteps.preview(visit, lines, times).stream()
                 .filter(step -> !known.contains(step.treatmentId()))
                 .forEach(steps::add);
         return work.with(steps);

@@ -29,10 +29,11 @@ class ArchivePageTest {
 
     private final HttpClient client = HttpClient.newHttpClient();
     private OpenedDesk desk;
+    private SmallShop shop;
 
     @BeforeEach
     void open() throws Exception {
-        SmallShop shop = new SmallShop(root.resolve("shop"));
+        shop = new SmallShop(root.resolve("shop"));
         desk = OpenedDesk.with(new ArchivePages(
                 new Frames(new SettingsStore(shop.ledger)),
                 shop.folder,
@@ -73,6 +74,35 @@ class ArchivePageTest {
         assertThat(Jsoup.parse(answer.body()).select("[role=status]").text())
                 .contains("The archive was checked and read.");
         assertThat(WholeShop.rows(root.resolve("copy"))).isEqualTo(WholeShop.rows(root.resolve("shop")));
+    }
+
+    @Test
+    void aLongListIsCutAndTheOthersAreLookedFor() {
+        assertThat(desk.get("/shelf/archive").lines("label[for=f-find]")).isEmpty();
+        shop.ledger.change(handle -> {
+            for (int n = 0; n < ArchiveChoices.MOST; n++) {
+                handle.execute(
+                        "INSERT INTO owner (name, email, phone, address, remark) VALUES (?, '', '', '', '')",
+                        "Aaltje Ödegård " + n);
+            }
+        });
+        OpenedDesk.Answer cut = desk.get("/shelf/archive");
+        assertThat(cut.lines("label[for=f-find]")).containsExactly("Look for an instrument or a person");
+        assertThat(cut.lines("#f-what option")).hasSize(1 + 2 + ArchiveChoices.MOST);
+        assertThat(desk.get("/shelf/archive?find=vantong").lines("#f-what option"))
+                .containsExactly(
+                        "the whole shop, for the shop",
+                        "the instrument “Viola” of Clementine Vantongeren, for its owner",
+                        "everything kept about Clementine Vantongeren, for that person");
+        assertThat(desk.get("/shelf/archive?find=%C3%B6degard").lines("#f-what option"))
+                .hasSize(1);
+        assertThat(desk.get("/shelf/archive?find=%C3%B6deg%C3%A5rd+7").lines("#f-what option"))
+                .contains("everything kept about Aaltje Ödegård 7, for that person");
+        assertThat(desk.get("/shelf/archive?what=owner-2")
+                        .page()
+                        .select("#f-what option[selected]")
+                        .text())
+                .isEqualTo("everything kept about Balthasar Quirrenbach, for that person");
     }
 
     @Test

@@ -143,7 +143,8 @@ class PlanStoreTest {
         Visit asked = shop.receive("Violin");
         List<Treatment> lines = shop.propose(asked, "seam", "strings-on");
         ReadySpan span = new PlanReadyBy(shop.plans, new PracticeStore(shop.ledger))
-                .of(asked, lines)
+                .of(asked, List.of(lines))
+                .get(0)
                 .orElseThrow();
         assertThat(span.earliest()).isAfter(LocalDate.of(2026, 11, 4));
         assertThat(span.latest()).isAfter(span.earliest());
