@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import afterlength.craft.geometry.Outline;
 import afterlength.craft.geometry.Point;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -26,6 +27,23 @@ class SimplifiedHolePropertyTest {
                             .isLessThanOrEqualTo(tolerance_mm + ROUNDING_MM);
                 }
             }
+        }
+    }
+
+    /** Every bound that the search takes from the rough drawing rests on this. */
+    @Test
+    void nothingIsThickerThanTheRoughDrawingAllows() {
+        for (long seed = 1; seed <= 200; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            SearchedHole hole = new SearchedHole(Figures.drawn(seed));
+            double width_mm = hole.turns().longest_mm() * random.nextDouble(0.1, 0.9);
+            double turn = random.nextDouble(Math.PI);
+            double takenIn_mm = 2 * hole.rough().deviation_mm();
+            double thickness_mm = hole.turns().at(turn).thickest(width_mm, 0).thickness();
+            LevelBar bar = hole.rough().turns().at(turn).thickest(width_mm - takenIn_mm, 0);
+            assertThat(thickness_mm)
+                    .as("seed " + seed + ", width " + width_mm)
+                    .isLessThanOrEqualTo(bar.thickness() + takenIn_mm + ROUNDING_MM);
         }
     }
 
