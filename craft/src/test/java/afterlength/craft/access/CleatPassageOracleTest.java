@@ -86,7 +86,9 @@ class CleatPassageOracleTest {
         List<Double> shares = new ArrayList<>();
         Ways.STICK.find(shares::add);
         assertThat(shares).isSorted().allMatch(share -> share >= 0 && share < 1).hasSizeGreaterThan(10);
-        assertThat(Ways.STICK.find(share -> share < 0.3)).isEqualTo(new MotionStopped());
+        assertThat(Ways.STICK.find(share -> share < 0.6)).isEqualTo(new MotionStopped());
+        assertThat(Ways.STICK.find(share -> share < 0.1)).isEqualTo(new MotionStopped());
+        assertThat(Ways.CLAMP.find(share -> false)).isEqualTo(new MotionStopped());
     }
 
     private static Motion free(Ways way) {
