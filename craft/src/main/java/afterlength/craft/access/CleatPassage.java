@@ -27,6 +27,8 @@ public final class CleatPassage {
     private static final int MOST_PLANES = 40;
     /** The fine search of one plane takes as long as the coarse one of sixteen. */
     private static final int MOST_FINE_PLANES = 10;
+    /** Laying out the planes is about so much of the work. */
+    private static final double LAYING_SHARE = 0.3;
 
     private final Cavity cavity;
     private final Carried carried;
@@ -72,10 +74,15 @@ public final class CleatPassage {
     }
 
     private MotionAnswer search(Watch watch) {
-        List<Plane> planes = planes();
+        Laying laying = new Laying(share -> watch.goesOn(LAYING_SHARE * share));
+        List<Plane> planes = level ? planesOverHole(laying) : planesWithPostInHole(laying);
+        return laying.isStopped() ? new MotionStopped() : search(roomiest(planes), watch);
+    }
+
+    private MotionAnswer search(List<Plane> planes, Watch watch) {
         int fine = Math.min(planes.size(), MOST_FINE_PLANES);
         for (int i = 0; i < planes.size() + fine; i++) {
-            if (!watch.goesOn((double) i / (planes.size() + fine))) {
+            if (!watch.goesOn(LAYING_SHARE + (1 - LAYING_SHARE) * i / (planes.size() + fine))) {
                 return new MotionStopped();
             }
             Optional<Motion> motion = i < planes.size()
@@ -88,16 +95,17 @@ public final class CleatPassage {
         return miss();
     }
 
-    private List<Plane> planes() {
-        List<Plane> planes = new ArrayList<>(level ? planesOverHole() : planesWithPostInHole());
+    private static List<Plane> roomiest(List<Plane> planes) {
         planes.removeIf(plane -> plane.room_mm() < 0);
         planes.sort(Comparator.comparingDouble(Plane::room_mm).reversed());
         return planes.subList(0, Math.min(planes.size(), MOST_PLANES));
     }
 
-    private List<Plane> planesOverHole() {
+    private List<Plane> planesOverHole(Laying laying) {
         List<Plane> planes = new ArrayList<>();
-        for (double heading_deg = 0; heading_deg < 360; heading_deg += HEADING_STEP_DEG) {
+        for (double heading_deg = 0;
+                heading_deg < 360 && laying.goesOn(heading_deg / 360);
+                heading_deg += HEADING_STEP_DEG) {
             Gaps gaps = Gaps.along(cavity.hole(), heading_deg);
             double turned_deg = Math.IEEEremainder(goal.heading_deg() - heading_deg, 180);
             Pose end = new Pose(goal.x_mm(), goal.y_mm(), goal.z_mm(), heading_deg + turned_deg, 0);
@@ -109,11 +117,12 @@ public final class CleatPassage {
     }
 
     /** One plane for every heading and every millimetre aside; of the poses in it the one nearest to the goal. */
-    private List<Plane> planesWithPostInHole() {
-        List<PostSlide.Place> places = PostSlide.list(cavity, carried, goal, clearance_mm);
+    private List<Plane> planesWithPostInHole(Laying laying) {
+        List<PostSlide.Place> places = PostSlide.list(cavity, carried, goal, clearance_mm, laying);
         Map<Double, Gaps> gaps = new HashMap<>();
         Map<List<Long>, Plane> planes = new LinkedHashMap<>();
-        for (PostSlide.Place place : places) {
+        for (int i = 0; i < places.size() && laying.goesOn((double) i / places.size()); i++) {
+            PostSlide.Place place = places.get(i);
             Pose pose = place.pose();
             double heading = Math.toRadians(pose.heading_deg());
             double ahead_mm = pose.x_mm() * Math.cos(heading) + pose.y_mm() * Math.sin(heading);

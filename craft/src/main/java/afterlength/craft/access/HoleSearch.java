@@ -1,9 +1,7 @@
 package afterlength.craft.access;
 
 import afterlength.craft.geometry.Outline;
-import java.util.Comparator;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Questions to one hole. The search over all turns runs on an outline with fewer corners; what it finds is laid into the outline as
@@ -15,13 +13,13 @@ final class HoleSearch {
 
     private final Outline outline;
     private final Turns traced;
-    private final Turns simplified;
+    private final SearchedHole simplified;
     private double lastTurn_deg;
 
     HoleSearch(Outline outline) {
         this.outline = outline;
         traced = new Turns(outline);
-        simplified = new Turns(simplified(outline));
+        simplified = new SearchedHole(simplified(outline));
     }
 
     private static Outline simplified(Outline outline) {
@@ -49,12 +47,10 @@ final class HoleSearch {
         Optional<PlacedSection> found =
                 ThickestSection.find(simplified, width_mm + SHRUNK_MM, Frontier.SEARCHED_MM, lastTurn_deg);
         found.ifPresent(section -> lastTurn_deg = section.turn_deg());
-        return Stream.concat(
-                        traced.alongLongestEdges().stream(),
-                        found.stream().map(section -> traced.at(Math.toRadians(section.turn_deg()))))
-                .flatMap(hole -> hole.findThickest(width_mm).stream())
-                .filter(section -> section.section().thickness_mm() >= ThickestSection.THINNEST_MM)
-                .max(Comparator.comparingDouble(section -> section.section().thickness_mm()));
+        Thickest thickest = new Thickest(width_mm, ThickestSection.THINNEST_MM);
+        found.ifPresent(section -> thickest.look(traced.at(Math.toRadians(section.turn_deg()))));
+        traced.alongLongestEdges().forEach(thickest::look);
+        return thickest.found();
     }
 
     /** Some place for a section; none when there is none, or one so tight that the simplified hole decides. */

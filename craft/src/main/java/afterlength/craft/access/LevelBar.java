@@ -47,14 +47,17 @@ final class LevelBar {
         return y;
     }
 
-    /** From right to left, so that it is known from each strip how far to the right something thicker than the floor could come. */
+    /**
+     * From right to left, so that it is known from each strip how far to the right something thicker than the floor could come. A bar
+     * from further left comes no further than one cut off to begin here.
+     */
     private void search(Strip[] strips) {
         for (int i = strips.length - 1; i >= 0; i--) {
             Strip strip = strips[i];
             reach[i] = reachOf(strip);
             if (reach[i] - strip.left >= width) {
                 first = strip;
-                begin();
+                reach[i] = Math.min(reach[i], begin());
             }
         }
     }
@@ -72,25 +75,33 @@ final class LevelBar {
         return far;
     }
 
-    private void begin() {
+    /** How far to the right a bar that begins in the first strip could come at most. */
+    private double begin() {
         if (first.right() - first.left >= width) {
             endWithin();
         }
+        double far = first.right();
         for (Strip next : first.next()) {
-            goInto(next, first.topRight(), first.bottomRight());
+            double further = goInto(next, first.topRight(), first.bottomRight());
+            far = further > far ? further : far;
         }
+        return far;
     }
 
-    /** Comparing by hand where nothing can be missing is what most of the time goes into, and thrice as quick. */
-    private void goInto(Strip from, double topSoFar, double bottomSoFar) {
+    /**
+     * How far to the right a bar could come that begins in the first strip and goes on into this one, or more than that. Comparing by
+     * hand where nothing can be missing is what most of the time goes into, and thrice as quick.
+     */
+    private double goInto(Strip from, double topSoFar, double bottomSoFar) {
         Strip strip = from;
         double top = topSoFar;
         double bottom = bottomSoFar;
+        double far = strip.left;
         while (strip.left - first.right() <= width && reach[strip.index] - first.left >= width) {
             top = strip.topLeft < top ? strip.topLeft : top;
             bottom = strip.bottomLeft > bottom ? strip.bottomLeft : bottom;
             if (top - bottom <= thickness) {
-                return;
+                return strip.left > far ? strip.left : far;
             }
             if (strip.right() - first.left >= width) {
                 endIn(strip, top, bottom);
@@ -99,13 +110,16 @@ final class LevelBar {
             bottom = strip.bottomRight() > bottom ? strip.bottomRight() : bottom;
             Strip[] next = strip.next();
             if (top - bottom <= thickness || next.length == 0) {
-                return;
+                return strip.right() > far ? strip.right() : far;
             }
             for (int i = 1; i < next.length; i++) {
-                goInto(next[i], top, bottom);
+                double further = goInto(next[i], top, bottom);
+                far = further > far ? further : far;
             }
             strip = next[0];
         }
+        double further = Math.max(strip.left, reach[strip.index]);
+        return further > far ? further : far;
     }
 
     private void endWithin() {

@@ -50,10 +50,10 @@ final class PostSlide {
     }
 
     /** All level poses from which the goal is reached, the nearest first; none when the post cannot stand in the hole at the goal. */
-    static List<Place> list(Cavity cavity, Carried carried, Pose goal, double clearance_mm) {
+    static List<Place> list(Cavity cavity, Carried carried, Pose goal, double clearance_mm, Laying laying) {
         PostSlide slide = new PostSlide(cavity, carried, goal, clearance_mm);
         slide.begin();
-        slide.spread();
+        slide.spread(laying);
         return slide.places;
     }
 
@@ -71,8 +71,9 @@ final class PostSlide {
         }
     }
 
-    private void spread() {
-        while (!waiting.isEmpty()) {
+    /** How many places there are is not known before; so the share stays at nothing. */
+    private void spread(Laying laying) {
+        while (!waiting.isEmpty() && laying.goesOn(0)) {
             int index = waiting.remove();
             Lattice here = lattices.get(index);
             for (int x = -1; x <= 1; x++) {

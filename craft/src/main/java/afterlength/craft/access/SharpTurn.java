@@ -8,8 +8,8 @@ import java.util.Optional;
  */
 final class SharpTurn {
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
-    /** Shrinks the range to a three-hundred-thousandth. */
-    private static final int STEPS = 26;
+    /** Shrinks the range to less than a two-thousandth: a side then moves by less than a ten-thousandth of a millimetre. */
+    private static final int STEPS = 16;
 
     private final Turns turns;
     private final double width;

@@ -1,7 +1,5 @@
 package afterlength.craft.access;
 
-import java.util.Arrays;
-
 /**
  * A piece of the hole between two straight pieces of its edge, one above and one below, and two upright cuts. It opens on the
  * right into those strips through which a level bar could go on.
@@ -47,8 +45,10 @@ final class Strip {
 
     void opensInto(Strip other) {
         if (Math.min(topRight, other.topLeft) - Math.max(bottomRight, other.bottomLeft) > TOUCHING_MM) {
-            next = Arrays.copyOf(next, next.length + 1);
-            next[next.length - 1] = other;
+            Strip[] longer = new Strip[next.length + 1];
+            System.arraycopy(next, 0, longer, 0, next.length);
+            longer[next.length] = other;
+            next = longer;
         }
     }
 

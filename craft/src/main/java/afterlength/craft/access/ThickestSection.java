@@ -13,6 +13,9 @@ import java.util.Optional;
  * the whole range. Ranges without a section that is both wider and thicker than the best one by more than the tolerance are
  * dropped, the others halved.
  *
+ * <p>The widest ranges are bounded in a rough drawing of the hole, {@link SearchedHole.Drawn}; its deviation is taken off the section on
+ * every side, and added to the bound.
+ *
  * <p>What is left out: nothing, to within the tolerance. The curve of thickness over width may fall steeply or in a step; there
  * the tolerance is one of width, elsewhere one of thickness.
  */
@@ -29,62 +32,73 @@ final class ThickestSection {
     /** One part of the half turn, at the level of the moment, and what no section in it is thicker than. */
     private record Range(int part, double bound) {}
 
-    private final Turns turns;
+    private final SearchedHole hole;
     private final double width;
     private final double tolerance;
-    private double best;
+    private final boolean anyWillDo;
+    private final Thickest best;
     private double bound;
     private int level = FIRST_LEVEL;
-    private Optional<PlacedSection> found = Optional.empty();
 
-    private ThickestSection(Turns turns, double width, double tolerance, double floor) {
-        this.turns = turns;
+    private ThickestSection(SearchedHole hole, double width, double floor, double tolerance, boolean anyWillDo) {
+        this.hole = hole;
         this.width = width;
         this.tolerance = tolerance;
-        best = floor;
-        bound = turns.longest_mm();
+        this.anyWillDo = anyWillDo;
+        best = new Thickest(width, floor);
+        bound = hole.ceiling_mm(width + tolerance);
     }
 
-    /** The thickest section to within the tolerance; none when all are thinner than {@link #THINNEST_MM}. */
-    static Optional<PlacedSection> find(Turns turns, double width_mm, double tolerance_mm) {
-        return new ThickestSection(turns, width_mm, tolerance_mm, THINNEST_MM).search(false);
-    }
-
-    /** The same, looking first at a turn that was good for a similar width; the answer does not depend on it, the time does. */
-    static Optional<PlacedSection> find(Turns turns, double width_mm, double tolerance_mm, double hint_deg) {
-        ThickestSection section = new ThickestSection(turns, width_mm, tolerance_mm, THINNEST_MM);
-        section.look(turns.at(Math.toRadians(hint_deg)));
-        return section.search(false);
+    /**
+     * The thickest section to within the tolerance; none when all are thinner than {@link #THINNEST_MM}. Looks first at a turn that was
+     * good for a similar width; the answer does not depend on it, the time does.
+     */
+    static Optional<PlacedSection> find(SearchedHole hole, double width_mm, double tolerance_mm, double hint_deg) {
+        ThickestSection section = new ThickestSection(hole, width_mm, THINNEST_MM, tolerance_mm, false);
+        section.best.look(hole.turns().at(Math.toRadians(hint_deg)));
+        return section.search();
     }
 
     /** Any section of the width that is thicker than the floor; none means that none is wider and thicker by the tolerance. */
-    static Optional<PlacedSection> findThicker(Turns turns, double width_mm, double floor_mm, double tolerance_mm) {
-        return new ThickestSection(turns, width_mm, tolerance_mm, floor_mm).search(true);
+    static Optional<PlacedSection> findThicker(
+            SearchedHole hole, double width_mm, double floor_mm, double tolerance_mm) {
+        return new ThickestSection(hole, width_mm, floor_mm, tolerance_mm, true).search();
     }
 
-    private Optional<PlacedSection> search(boolean anyWillDo) {
+    private Optional<PlacedSection> search() {
+        hole.turns().alongLongestEdges().forEach(best::look);
+        List<Range> ranges = all();
+        while (!ranges.isEmpty() && !isDone()) {
+            ranges = promising(ranges);
+            boolean last = isFineEnough();
+            look(ranges, last ? ranges.size() : IN_VAIN);
+            ranges = last ? List.of() : halved(ranges);
+            level++;
+        }
+        if (!isDone()) {
+            hole.ruleOut(width + tolerance, best.thickness_mm() + tolerance);
+        }
+        return best.found();
+    }
+
+    private List<Range> all() {
         List<Range> ranges = new ArrayList<>();
         for (int part = 0; part < 1 << level; part++) {
             ranges.add(new Range(part, bound));
         }
-        turns.alongLongestEdges().forEach(this::look);
-        while (!ranges.isEmpty() && width <= turns.longest_mm() && !(anyWillDo && found.isPresent())) {
-            ranges = promising(ranges);
-            boolean last = isFineEnough();
-            look(ranges, last ? ranges.size() : IN_VAIN, anyWillDo);
-            ranges = last ? List.of() : halved(ranges);
-            level++;
-        }
-        return found;
+        return ranges;
+    }
+
+    private boolean isDone() {
+        return anyWillDo && best.isFound();
     }
 
     /** Looks at the middles of the ranges until so many in a row were none the better. */
-    private void look(List<Range> ranges, int most, boolean anyWillDo) {
+    private void look(List<Range> ranges, int most) {
         int vain = 0;
-        for (int i = 0; i < ranges.size() && vain < most && !(anyWillDo && found.isPresent()); i++) {
-            double before = best;
-            look(turns.at(level, ranges.get(i).part));
-            vain = best > before ? 0 : vain + 1;
+        for (int i = 0; i < ranges.size() && vain < most && !isDone(); i++) {
+            boolean better = best.look(hole.turns().at(level, ranges.get(i).part));
+            vain = better ? 0 : vain + 1;
         }
     }
 
@@ -93,25 +107,17 @@ final class ThickestSection {
     }
 
     private boolean isFineEnough() {
-        double sine = sineOfHalfRange();
-        return level == LAST_LEVEL || Math.max(bound, width) * sine <= tolerance;
-    }
-
-    private void look(TurnedHole hole) {
-        LevelBar bar = hole.thickest(width, best);
-        if (bar.isFound()) {
-            best = bar.thickness();
-            found = Optional.of(hole.placed(bar, width));
-        }
+        return level == LAST_LEVEL || Math.max(bound, width) * sineOfHalfRange() <= tolerance;
     }
 
     /** Those that may hold a section thicker than the best by more than the tolerance, the highest bounds first. */
     private List<Range> promising(List<Range> ranges) {
+        SearchedHole.Drawn drawn = level == FIRST_LEVEL ? hole.rough() : hole.fair();
         List<Range> promising = new ArrayList<>();
-        double highest = best;
+        double highest = best.thickness_mm();
         for (Range range : ranges) {
-            double boundHere = isPromising(range) ? bound(turns.at(level, range.part)) : 0;
-            if (boundHere > best + tolerance) {
+            double boundHere = isPromising(range.bound) ? bound(drawn, range.part) : 0;
+            if (isPromising(boundHere)) {
                 highest = Math.max(highest, boundHere);
                 promising.add(new Range(range.part, boundHere));
             }
@@ -121,14 +127,14 @@ final class ThickestSection {
         return promising;
     }
 
-    private boolean isPromising(Range range) {
-        return range.bound > best + tolerance;
+    private boolean isPromising(double boundOfRange) {
+        return boundOfRange > best.thickness_mm() + tolerance;
     }
 
     private List<Range> halved(List<Range> ranges) {
         List<Range> halves = new ArrayList<>();
         for (Range range : ranges) {
-            if (isPromising(range)) {
+            if (isPromising(range.bound)) {
                 halves.add(new Range(2 * range.part, range.bound));
                 halves.add(new Range(2 * range.part + 1, range.bound));
             }
@@ -136,14 +142,17 @@ final class ThickestSection {
         return halves;
     }
 
-    /** No section wider than wanted by the tolerance is thicker at any turn of the range round this one. */
-    private double bound(TurnedHole hole) {
-        double shorter = width + tolerance - bound * sineOfHalfRange();
-        double slack = Math.max(shorter, 0) * sineOfHalfRange();
-        if (shorter <= 0) {
+    /** No section wider than wanted by the tolerance is thicker at any turn of the range. */
+    private double bound(SearchedHole.Drawn drawn, int part) {
+        double sine = sineOfHalfRange();
+        double shorter = width + tolerance - bound * sine;
+        double shortest = shorter - 2 * drawn.deviation_mm();
+        if (shortest <= 0) {
             return bound;
         }
-        LevelBar bar = hole.thickest(shorter, Math.max(0, best + tolerance - slack));
-        return Math.min(bound, bar.thickness() + slack);
+        double lost = shorter * sine + 2 * drawn.deviation_mm();
+        LevelBar bar =
+                drawn.turns().at(level, part).thickest(shortest, Math.max(0, best.thickness_mm() + tolerance - lost));
+        return Math.min(bound, bar.thickness() + lost);
     }
 }

@@ -62,12 +62,15 @@ final class Turns {
     }
 
     private double longest() {
-        double longest = 0;
+        double square = 0;
         for (int i = 0; i < x.length; i++) {
             for (int j = 0; j < i; j++) {
-                longest = Math.max(longest, Math.hypot(x[i] - x[j], y[i] - y[j]));
+                double run = x[i] - x[j];
+                double rise = y[i] - y[j];
+                double here = run * run + rise * rise;
+                square = here > square ? here : square;
             }
         }
-        return longest;
+        return Math.sqrt(square);
     }
 }

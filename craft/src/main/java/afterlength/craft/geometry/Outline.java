@@ -84,12 +84,18 @@ public record Outline(List<Point> points) {
                 + Math.round(width_mm()) + " mm wide; give a smaller distance");
     }
 
-    /** Fewer points, none of the left-out ones further from the new edge than the tolerance. */
+    /**
+     * Fewer points, none of the left-out ones further than the tolerance from the piece of edge that replaces it; the new edge may
+     * cross itself where the figure is thinner than that. A figure of which no three points would be left stays as it is.
+     */
     public Outline simplified(double tolerance_mm) {
-        DouglasPeuckerSimplifier simplifier = new DouglasPeuckerSimplifier(polygon());
-        simplifier.setDistanceTolerance(tolerance_mm);
-        simplifier.setEnsureValid(false);
-        return from((Polygon) simplifier.getResultGeometry());
+        // As a line that returns to its beginning: the point where a ring begins would be left out last, measured from
+        // the new edge
+        // only, and points beside it could then lie almost twice as far off.
+        LineString edge = PLANE.createLineString(ring());
+        Coordinate[] simple =
+                DouglasPeuckerSimplifier.simplify(edge, tolerance_mm).getCoordinates();
+        return simple.length <= 3 ? this : new Outline(pointsOf(simple).subList(0, simple.length - 1));
     }
 
     /** The stretches of the edge that are not covered by other figures lying on top, each as a run of points. */
@@ -120,10 +126,15 @@ public record Outline(List<Point> points) {
     }
 
     private Polygon polygon() {
+        return PLANE.createPolygon(ring());
+    }
+
+    /** The first point comes once more at the end. */
+    private Coordinate[] ring() {
         List<Coordinate> ring = new ArrayList<>();
         points.forEach(point -> ring.add(coordinate(point)));
         ring.add(ring.get(0));
-        return PLANE.createPolygon(ring.toArray(Coordinate[]::new));
+        return ring.toArray(Coordinate[]::new);
     }
 
     private static List<List<Point>> runs(Collection<?> lines) {

@@ -162,8 +162,7 @@ public final class AccessPages implements Room {
     private void keep(Typed typed, AccessStudy study, AccessLook look, Visit visit, FindingLine finding) {
         studies.add(study);
         if (typed.ticked("propose", "yes")) {
-            AccessProposal.find(look, visit.id())
-                    .ifPresent(treatment -> treatments.add(treatment, List.of(finding.id())));
+            AccessProposal.record(treatments, look, visit.id(), finding.id());
         }
     }
 

@@ -12,6 +12,7 @@ import afterlength.craft.access.Pose;
 import afterlength.craft.access.ReasonToOpen;
 import afterlength.craft.access.Section;
 import afterlength.craft.access.SectionPassage;
+import afterlength.craft.estimate.HandsOn;
 import afterlength.workshop.desk.Choice;
 import afterlength.workshop.desk.Figures;
 import java.util.ArrayList;
@@ -112,6 +113,19 @@ final class AccessWords {
     static String cleat(PlacedCleat cleat) {
         String moved = cleat.moved_mm() == 0 ? "" : ", moved by " + Figures.mm(cleat.moved_mm(), 1);
         return Figures.mm(cleat.along_mm(), 0) + " along the crack" + moved;
+    }
+
+    /** A step of the plan of work: least to most by hand, and what follows while nothing is touched. */
+    static String work(TemplateStep step) {
+        HandsOn hands = step.handsOn();
+        Wait wait = step.waiting();
+        String alone = wait.high_h() == 0
+                ? ""
+                : "; then left alone for "
+                        + Figures.range(Figures.plain(wait.low_h()) + " h", Figures.plain(wait.high_h()) + " h");
+        return step.name() + ": "
+                + Figures.range(Figures.plain(hands.low_min()) + " min", Figures.plain(hands.high_min()) + " min")
+                + " by hand" + alone;
     }
 
     static String reach(AccessLook look) {

@@ -23,7 +23,7 @@ public final class CleatSheets {
     byte[] pdf(AccessLook look, String instrument) {
         AccessStudy study = look.study();
         PaperSize size = settings.get().letterPaper() ? PaperSize.LETTER : PaperSize.A4;
-        String face = Figures.plain(study.cleatLengthMm()) + " × " + Figures.mm(study.cleatWidthMm(), 1);
+        String face = Figures.plain(study.cleatLengthMm()) + " × " + Figures.plain(study.cleatWidthMm()) + " mm";
         List<Entry> inputs = List.of(
                 new Entry("Cleat", face + ", " + Figures.mm(study.cleatThicknessMm(), 1) + " thick"),
                 new Entry("Row", AccessWords.row(look.row())));

@@ -36,7 +36,13 @@ final class CleatStrip {
         }
         double width_mm = Math.max(1, Math.min(inRow, cleats.size())) * step_mm;
         sketch.line(new Point(0, 4), new Point(width_mm, 4), EDGE);
-        sketch.words("grain of the blank along this line", new Point(0, 6), 2.6, Anchor.START, Face.SANS, Ink.FAINT);
+        sketch.words(
+                "grain of the blank along this line; dashed on a cleat: the crack",
+                new Point(0, 6),
+                2.6,
+                Anchor.START,
+                Face.SANS,
+                Ink.FAINT);
         return sketch.drawing(
                 "Cleats at 1 : 1",
                 "Outlines of " + cleats.size() + " cleats, each with the line of the crack across it");

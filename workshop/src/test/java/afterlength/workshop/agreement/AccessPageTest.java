@@ -108,12 +108,34 @@ class AccessPageTest {
         assertThat(first.chosen()).isEqualTo(AccessChoice.CLEATS);
         assertThat(shop.treatments.listOf(shop.visit.id()))
                 .extracting(Treatment::template)
-                .containsExactly("studs-through-sound-hole");
+                .containsExactly("crack-outside", "studs-through-sound-hole");
         OpenedDesk.Answer again = desk.postAndFollow(address(), form("what", "keep", "cleat_thickness_mm", "1,4"));
         assertThat(again.words()).contains("Kept.").contains("9.5 × 1.4 mm passes the hole");
         AccessStudy second = studies.findNow(shop.crack).orElseThrow();
         assertThat(second.replaces()).isEqualTo(first.id());
         assertThat(second.cleatThicknessMm()).isEqualTo(1.4);
+    }
+
+    @Test
+    void keepingTwiceAddsNoLineTwiceAndKeepsWhatWasWritten() {
+        desk.post(address(), form("what", "keep", "propose", "yes"));
+        desk.post(address(), form("what", "keep", "propose", "yes"));
+        desk.post(address(), form("what", "keep", "propose", "yes", "cleat_thickness_mm", "1,4"));
+        List<Treatment> lines = shop.treatments.listOf(shop.visit.id());
+        assertThat(lines).hasSize(2);
+        assertThat(lines.get(1).reason())
+                .containsOnlyOnce("9.5 × 1.2 mm passes the hole")
+                .containsOnlyOnce("9.5 × 1.4 mm passes the hole");
+    }
+
+    @Test
+    void thePlanOfWorkStandsWithItsTimesAndItsCaution() {
+        OpenedDesk.Answer page = desk.post(address(), form());
+        assertThat(page.words())
+                .contains("work glue in, level, clamp: 10 min – 35 min by hand; then left alone for 12 h – 48 h")
+                .contains("prepare 3 to 4 studs: 10 min – 30 min by hand")
+                .contains("The plate is not pushed from outside to meet the stud.");
+        assertThat(desk.post(address(), form("chosen", "UNDECIDED")).words()).doesNotContain("Plan of work");
     }
 
     @Test
