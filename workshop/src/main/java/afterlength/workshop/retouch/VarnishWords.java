@@ -83,8 +83,15 @@ final class VarnishWords {
         double plusMinus_mL = film.volume_mL(area.dryUm(), area.plusMinusCm2() / 10_000);
         return (coats == 1 ? "One coat" : coats + " coats") + " of at most " + Figures.plain(area.wetCoatUm())
                 + " µm wet for " + Figures.plain(area.dryUm()) + " µm dry; "
-                + Figures.plusMinus(volume_mL, plusMinus_mL, "mL")
+                + volume(volume_mL, plusMinus_mL)
                 + " in all, the ± from the area alone.";
+    }
+
+    /** With as many decimals as its ± needs to show at all: a touched-up edge takes hundredths of a millilitre. */
+    private static String volume(double volume_mL, double plusMinus_mL) {
+        int decimals = (int) Math.max(1, Math.min(6, Math.ceil(-Math.log10(plusMinus_mL))));
+        return Figures.fixed(volume_mL, decimals) + "\u00a0±\u00a0" + Figures.fixed(plusMinus_mL, decimals)
+                + "\u00a0mL";
     }
 
     static List<Cautions> cautions(boolean oil) {
