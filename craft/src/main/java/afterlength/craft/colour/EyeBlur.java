@@ -3,8 +3,8 @@ package afterlength.craft.colour;
 /**
  * A picture as the eye resolves it from a distance: the three opponent signals of Poirson and Wandell, each blurred by its own pair of
  * bell curves (widths at half height in degrees of sight), and brought back to light. The wide negative lobe for luminance is
- * left out, since it makes lines stand out more than they are. The curves end half a degree from their middle, as in their authors'
- * own program; the widest would reach further. For pictures whose pixel is narrower than the narrowest curve, which ten pixels to
+ * left out, since it makes lines stand out more than they are. The curves end short of half a degree from their middle, as in their
+ * authors' own program; the widest would reach further. For pictures whose pixel is narrower than the narrowest curve, which ten pixels to
  * the millimetre are from 60 mm on. Source: docs/sources.md#spatial-cielab.
  */
 final class EyeBlur {
@@ -80,10 +80,10 @@ final class EyeBlur {
         return sum;
     }
 
-    /** Half of a bell, from its middle outwards, that sums to one with its mirror image. */
+    /** Half of a bell, from its middle outwards, that sums to one with its mirror image; no pixel of it lies half a degree away. */
     private double[] kernel(double width_px) {
-        double reach_px = Math.min(REACH_DEGREES * pixelsPerDegree, REACH_IN_WIDTHS * width_px);
-        double[] kernel = new double[(int) Math.ceil(reach_px) + 1];
+        double reach_px = Math.min(REACH_DEGREES * pixelsPerDegree, REACH_IN_WIDTHS * width_px + 1);
+        double[] kernel = new double[Math.max(1, (int) Math.ceil(reach_px))];
         double sum = 0;
         for (int i = 0; i < kernel.length; i++) {
             double widths = i / width_px;

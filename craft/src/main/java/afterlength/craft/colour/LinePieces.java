@@ -3,19 +3,17 @@ package afterlength.craft.colour;
 import afterlength.craft.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /** Walks along a line on a picture and compares, piece by piece, the strip on it with its flanks. */
 final class LinePieces {
     private static final double PIECE_MM = 2;
     private static final double STEP_MM = 0.1;
 
-    /** Where across the line its own colour is read. Our own choice, docs/sources.md#colour-study. */
-    private static final double[] STRIP_MM = {-0.15, -0.1, -0.05, 0, 0.05, 0.1, 0.15};
+    /** Where across the line its own colour is read. Source: docs/sources.md#colour-study. */
+    private static final double[] STRIP_MM = {-0.15, -0.075, 0, 0.075, 0.15};
 
-    /** Where the colour beside it is read, on either side. */
-    private static final double[] FLANK_MM =
-            IntStream.rangeClosed(8, 20).mapToDouble(tenth -> tenth / 10.0).toArray();
+    /** Where the colour beside it is read, on either side. Source: docs/sources.md#colour-study. */
+    private static final double[] FLANK_MM = {0.8, 1.0, 1.2, 1.4, 1.6, 1.8, 2.0};
 
     private final LabPicture seen;
 

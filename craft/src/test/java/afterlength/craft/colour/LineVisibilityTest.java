@@ -7,10 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import afterlength.craft.geometry.Point;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class LineVisibilityTest {
@@ -28,35 +26,48 @@ class LineVisibilityTest {
     }
 
     /**
-     * 60 lines whose visibility another program reckoned, with 0.02 allowed. It let the line lie anywhere between the pixels, which
-     * changes the answer by up to 0.4, and read it half a pixel beside itself; so here four places between two pixels are taken
-     * together and the line is named half a pixel beside. 55 lines lie within the 0.02; the other five, of ΔE00 3 to 12, within 0.05,
-     * and why is not known, since that program is not at hand.
+     * 60 lines whose visibility another program reckoned (visibility_line_cases.csv), printed to three places: all agree to half of the
+     * last one, a fortieth of the 0.02 asked for. The table does not say where between two pixels the line lies, which changes the
+     * answer by up to 0.5; three tenths of a pixel beside the middle of the pixel that is read was found from the table, and
+     * {@link #theTableTellsTheNeighboursOfItsPlaceApart} shows how far one may be off.
      */
     @Test
     void linesStandOutAsAnotherProgramReckonsThem() throws IOException {
-        List<Double> apart = new ArrayList<>();
-        for (NamedCsvRecord row : ColourTable.rows("visibility_line_cases.csv")) {
-            double seen = IntStream.range(0, 4)
-                    .mapToDouble(place -> seen(row, place / 4.0))
-                    .average()
-                    .orElseThrow();
-            double expected = number(row, "peak_dE00");
-            assertThat(seen).as(row.toString()).isCloseTo(expected, within(0.05));
-            apart.add(Math.abs(seen - expected));
+        List<NamedCsvRecord> rows = ColourTable.rows("visibility_line_cases.csv");
+        assertThat(rows).hasSize(60);
+        for (NamedCsvRecord row : rows) {
+            assertThat(seen(row, 0.3)).as(row.toString()).isCloseTo(number(row, "peak_dE00"), within(0.0006));
+            assertThat(whole(number(row, "dL"))).isCloseTo(number(row, "full_dE00"), within(0.0006));
         }
-        assertThat(apart).hasSize(60);
-        assertThat(apart.stream().filter(one -> one <= 0.02)).hasSizeGreaterThanOrEqualTo(55);
     }
 
+    /** No other tenth of a pixel gives the table, so the one place is not one of many that fit. */
+    @Test
+    void theTableTellsTheNeighboursOfItsPlaceApart() throws IOException {
+        List<NamedCsvRecord> rows = ColourTable.rows("visibility_line_cases.csv");
+        for (double between : new double[] {0, 0.1, 0.2, 0.4, 0.5}) {
+            double farthest = rows.stream()
+                    .mapToDouble(row -> Math.abs(seen(row, between) - number(row, "peak_dE00")))
+                    .max()
+                    .orElseThrow();
+            assertThat(farthest).as("line %s pixels beside", between).isGreaterThan(0.06);
+        }
+    }
+
+    private static double whole(double delta) {
+        return ColourDifference.of(VARNISH, new Lab(42 + delta, 18, 36));
+    }
+
+    /** The line as table row, read along the middle of a pixel; the line itself lies a part of a pixel beside it. */
     private static double seen(NamedCsvRecord row, double between) {
         double distance_mm = number(row, "distance_mm");
-        int width_px = 2 * (int) Math.ceil(Math.max(60, 0.6 * EyeBlur.pixelsPerDegree(PIXELS_PER_MM, distance_mm)));
-        double middle_px = width_px / 2.0 + between;
-        LinearPicture picture = picture(width_px, 3, number(row, "dL"), number(row, "width_mm"), middle_px);
-        double named_mm = (middle_px + 0.5) / PIXELS_PER_MM;
+        int half_px = (int) Math.ceil(Math.max(60, 0.6 * EyeBlur.pixelsPerDegree(PIXELS_PER_MM, distance_mm)));
+        double read_px = half_px + 0.5;
+        LinearPicture picture =
+                picture(2 * half_px + 1, 3, number(row, "dL"), number(row, "width_mm"), read_px + between);
+        double read_mm = read_px / PIXELS_PER_MM;
         return new LinePieces(EyeBlur.seen(picture, distance_mm))
-                .differences(List.of(new Point(named_mm, 0.1), new Point(named_mm, 0.2)))[0];
+                .differences(List.of(new Point(read_mm, 0.1), new Point(read_mm, 0.2)))[0];
     }
 
     /** A line down the picture, dark by some L*; pixels that it covers in part are mixed as light. */
@@ -99,15 +110,29 @@ class LineVisibilityTest {
         assertThat(grain.control()).isGreaterThan(even.control());
     }
 
-    /** An untouched place is one of seven lines alike: it is the highest of them in about one of seven. */
+    /**
+     * An untouched place is one of seven lines alike, so by chance it is the highest of them in one case of seven: 14 of 20 stay below.
+     * On the whole it reads little more than half of its control, as in the study (0.4 to 0.5 under 0.95), and the same place with a
+     * plain line in it never hides.
+     */
     @Test
-    void anUntouchedPlaceReadsAsTheVarnishBesideIt() {
-        int below = 0;
-        for (int seed = 0; seed < 20; seed++) {
-            LineVisibility untouched = read(grained(1.5, 0, seed));
-            below += untouched.high() <= untouched.control() ? 1 : 0;
+    void anUntouchedPlaceReadsBelowItsControl() {
+        for (double unrest : new double[] {1.5, 3}) {
+            int below = 0;
+            double high = 0;
+            double control = 0;
+            for (int seed = 0; seed < 20; seed++) {
+                LineVisibility untouched = read(grained(unrest, 0, seed));
+                below += untouched.high() <= untouched.control() ? 1 : 0;
+                high += untouched.high();
+                control += untouched.control();
+                LineVisibility plain = read(grained(unrest, -8, seed));
+                assertThat(plain.high()).as("seed %s", seed).isGreaterThan(plain.control());
+                assertThat(plain.control()).isEqualTo(untouched.control());
+            }
+            assertThat(below).isGreaterThanOrEqualTo(14);
+            assertThat(high / control).isBetween(0.3, 0.6);
         }
-        assertThat(below).isGreaterThanOrEqualTo(14);
     }
 
     private static LineVisibility read(LinearPicture picture) {

@@ -49,10 +49,31 @@ class RecipePublishedTest {
         assertThat(same).isGreaterThanOrEqualTo(rows.size() * 17 / 20);
     }
 
+    /** Under a cap that binds, too, no amount is below nothing and no film past the cap; no recipe is another with one colour more. */
+    @Test
+    void recipesKeepToTheirLimitsAndReallyDiffer() throws IOException {
+        for (NamedCsvRecord row : ColourTable.rows("recipe_roundtrip_cases.csv")) {
+            for (double cap : new double[] {0.2, 0.6, 3}) {
+                List<Recipe> few = few(film(row), cap);
+                assertThat(few).as("%s, cap %s", row, cap).hasSizeBetween(2, 5);
+                for (Recipe recipe : few) {
+                    assertThat(recipe.amounts()).allMatch(amount -> amount.amount_um() > 0);
+                    assertThat(recipe.film_um()).as("%s, cap %s", row, cap).isLessThanOrEqualTo(cap + 1e-9);
+                    assertThat(few.stream().filter(other -> names(other).containsAll(names(recipe))))
+                            .containsExactly(recipe);
+                }
+            }
+        }
+    }
+
     private Recipe best(Spectrum target) {
+        return few(target, 3).get(0);
+    }
+
+    private List<Recipe> few(Spectrum target, double cap) {
         RecipeAnswer answer =
-                RecipeSearch.run(new RecipeQuestion(ground, target, palette, new RecipeLimits(3, 3), SURFACE));
-        return ((RecipeAnswer.Found) answer).recipes().get(0);
+                RecipeSearch.run(new RecipeQuestion(ground, target, palette, new RecipeLimits(3, cap), SURFACE));
+        return ((RecipeAnswer.Found) answer).recipes();
     }
 
     private Spectrum film(NamedCsvRecord row) {

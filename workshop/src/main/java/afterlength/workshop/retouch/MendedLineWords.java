@@ -22,7 +22,7 @@ final class MendedLineWords {
     private MendedLineWords() {}
 
     static String answer(MendedLine line) {
-        return "From ΔE00 " + stands(line.before()) + ", to " + stands(line.after()) + ", seen from 40 cm.";
+        return "From ΔE00 " + stands(line.before()) + ", to " + stands(line.after()) + ", seen from 40\u00a0cm.";
     }
 
     /** "6.2 ± 0.5, visible". */
@@ -31,7 +31,7 @@ final class MendedLineWords {
     }
 
     static String figure(LineSight sight) {
-        return Figures.fixed(sight.high(), 1) + " ± " + Figures.fixed(sight.plusMinus(), 1);
+        return Figures.fixed(sight.high(), 1) + "\u00a0±\u00a0" + Figures.fixed(sight.plusMinus(), 1);
     }
 
     /** What would be said, and what might be said as well within its ±. */

@@ -57,6 +57,13 @@ final class MixWords {
                 + Figures.fixed(mix.difference(Light.LED_B1), 2) + " under a " + Light.LED_B1.words() + ".";
     }
 
+    /** How far off the two readings are that the recipe goes from and to: it can be no nearer than that. */
+    static String known(Retouch retouch) {
+        double off =
+                Math.max(retouch.groundClass().typical(), retouch.targetClass().typical());
+        return "Reckoned, from readings that are themselves about " + Figures.fixed(off, 1) + " off in daylight.";
+    }
+
     /** For the diary. */
     static String material(Mix mix, double part) {
         String mixed = mix.lines().stream()

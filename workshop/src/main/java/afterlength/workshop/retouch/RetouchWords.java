@@ -7,7 +7,10 @@ import afterlength.workshop.desk.Figures;
 final class RetouchWords {
     static final String ON_SCREEN =
             "A screen shows colours only roughly, and its own light is another than the bench's: the figures"
-                    + " count, the patches are for orientation. Each row is drawn as an eye sees it that has become used to that light.";
+                    + " count, the patches are for orientation.";
+
+    static final String UNDER_LIGHTS =
+            ON_SCREEN + " Each row is drawn as an eye sees it that has become used to that light.";
 
     static final String CLASSES =
             "How a colour is known decides how far it may be off. The figures are from a calculation with"
@@ -23,25 +26,25 @@ final class RetouchWords {
                 : "";
         String lamp = known.underLamp().isPresent()
                 ? ", about " + Figures.fixed(known.underLamp().getAsDouble(), 1) + " under a warm lamp"
-                : "; under a lamp it is counted from the reflectances";
+                : "; under a lamp it is reckoned from the reflectances";
         return off + seldom + lamp;
     }
 
     /** What the error is of. */
     static String meaning(ColourClass known) {
         return switch (known) {
-            case INSTRUMENT -> "Colour itself; an instrument's own sheet comes first.";
-            case MEASURED_PATCHES, UNCALIBRATED -> "Colour itself.";
+            case INSTRUMENT -> "Of the colour itself; the instrument's own data sheet comes first.";
+            case MEASURED_PATCHES, UNCALIBRATED -> "Of the colour itself.";
             case TRANSFERRED ->
-                "Only the change between two photographs with the same card, in the same kind of light.";
+                "Only of the change between two photographs with the same card, in the same kind of light.";
             case ONE_PHOTOGRAPH ->
-                "Only the difference of two places in one photograph; the colours themselves are not known.";
+                "Only of the difference of two places in one photograph; the colours themselves are not known.";
         };
     }
 
     static String fit(PaletteColour colour, int films) {
-        return "The fit counts its " + films + " films again to within ΔE00 "
-                + Figures.fixed(colour.largestDifference(), 2) + " in daylight.";
+        return "Reckoned back from the fit, its " + films + " films come out within ΔE00 "
+                + Figures.fixed(colour.largestDifference(), 2) + " of what was measured, in daylight.";
     }
 
     static String coats(double coats) {

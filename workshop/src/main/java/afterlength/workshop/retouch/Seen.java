@@ -22,7 +22,7 @@ final class Seen {
     /** "L* 42.0, a* 18.1, b* 36.2". */
     static String words(Spectrum colour) {
         Lab lab = lab(colour, Light.D65);
-        return "L* " + Figures.fixed(lab.lightness(), 1) + ", a* " + Figures.fixed(lab.a(), 1) + ", b* "
+        return "L*\u00a0" + Figures.fixed(lab.lightness(), 1) + ", a*\u00a0" + Figures.fixed(lab.a(), 1) + ", b*\u00a0"
                 + Figures.fixed(lab.b(), 1);
     }
 }

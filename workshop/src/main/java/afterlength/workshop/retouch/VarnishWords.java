@@ -24,7 +24,7 @@ final class VarnishWords {
     static String solids(VarnishBatch batch) {
         return Figures.fixed(batch.volumeSolids_pct(), 1) + " % of its volume stays in the film ("
                 + Figures.fixed(batch.massSolids_pct(), 1) + " % of its mass); the batch is "
-                + Figures.fixed(batch.volume_mL(), 1) + " mL, " + Figures.fixed(batch.mass_g(), 1) + " g.";
+                + Figures.fixed(batch.volume_mL(), 1) + "\u00a0mL, " + Figures.fixed(batch.mass_g(), 1) + "\u00a0g.";
     }
 
     /** The scale that is kept; the others are made from it and named. */
@@ -63,8 +63,8 @@ final class VarnishWords {
     private static String air(DryingEstimate.Own own, DryingAir.@Nullable Mean air) {
         String lately = air == null
                 ? ""
-                : " Over such a time the air of the shop was " + Figures.fixed(air.temperature_C(), 1) + " °C and "
-                        + Figures.fixed(air.humidity_pct(), 0) + " % lately"
+                : " Over such a time the air of the shop was " + Figures.fixed(air.temperature_C(), 1) + "\u00a0°C and "
+                        + Figures.fixed(air.humidity_pct(), 0) + "\u00a0% lately"
                         + (own.airIsNew() ? "" : ", within what these coats had") + ".";
         return lately
                 + (own.airIsNew()
@@ -73,7 +73,7 @@ final class VarnishWords {
     }
 
     private static String hours(double hours) {
-        return Figures.fixed(hours, hours < 10 ? 1 : 0) + " h";
+        return Figures.fixed(hours, hours < 10 ? 1 : 0) + "\u00a0h";
     }
 
     /** "Two coats; 1.9 ± 0.1 mL in all." */
@@ -83,8 +83,15 @@ final class VarnishWords {
         double plusMinus_mL = film.volume_mL(area.dryUm(), area.plusMinusCm2() / 10_000);
         return (coats == 1 ? "One coat" : coats + " coats") + " of at most " + Figures.plain(area.wetCoatUm())
                 + " µm wet for " + Figures.plain(area.dryUm()) + " µm dry; "
-                + Figures.plusMinus(volume_mL, plusMinus_mL, "mL")
+                + volume(volume_mL, plusMinus_mL)
                 + " in all, the ± from the area alone.";
+    }
+
+    /** With as many decimals as its ± needs to show at all: a touched-up edge takes hundredths of a millilitre. */
+    private static String volume(double volume_mL, double plusMinus_mL) {
+        int decimals = (int) Math.max(1, Math.min(6, Math.ceil(-Math.log10(plusMinus_mL))));
+        return Figures.fixed(volume_mL, decimals) + "\u00a0±\u00a0" + Figures.fixed(plusMinus_mL, decimals)
+                + "\u00a0mL";
     }
 
     static List<Cautions> cautions(boolean oil) {

@@ -74,12 +74,12 @@ class PalettePageTest {
                 "films/1/coats",
                 "2,0");
         assertThat(kept.words("h1")).isEqualTo("yellow (invented)");
-        assertThat(kept.words(".answer")).startsWith("The fit counts its 2 films again to within ΔE00 0.");
+        assertThat(kept.words(".answer")).startsWith("Reckoned back from the fit, its 2 films come out within ΔE00 0.");
         PaletteColour colour = shop.palette.list().get(0);
         assertThat(colour.colourClass()).isEqualTo(ColourClass.INSTRUMENT);
         assertThat(kept.words("dl.facts"))
                 .contains(
-                        "measured by an instrument: about 0.3 off in daylight, seldom above 0.4; under a lamp it is counted"
+                        "measured by an instrument: about 0.3 off in daylight, seldom above 0.4; under a lamp it is reckoned"
                                 + " from the reflectances.");
     }
 
@@ -200,7 +200,7 @@ class PalettePageTest {
         assertThat(kept.words("dl.facts"))
                 .contains(
                         "photograph corrected by measured patches: about 1.5 off in daylight, seldom above 4.3, about 4.7"
-                                + " under a warm lamp. Colour itself.");
+                                + " under a warm lamp. Of the colour itself.");
         assertThat(shop.palette.list().get(0).spectral()).isFalse();
     }
 

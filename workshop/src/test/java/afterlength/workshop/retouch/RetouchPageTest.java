@@ -71,6 +71,11 @@ class RetouchPageTest {
         OpenedDesk.Answer page = measured();
         assertThat(page.words("h1")).isEqualTo("Retouch: the worn edge");
         assertThat(page.words(".answer")).matches("Mix \\d+ parts .*; the whole film is [\\d.]+ coats\\.");
+        assertThat(page.page().select("main > .reason").get(0).text())
+                .matches(
+                        "ΔE00 to the varnish beside it: [\\d.]+ in daylight \\(D65\\), [\\d.]+ under an incandescent lamp \\(A\\), "
+                                + "[\\d.]+ under a warm LED lamp \\(LED-B1\\)\\. "
+                                + "Reckoned, from readings that are themselves about 0\\.3 off in daylight\\.");
         assertThat(page.page().select("main > .patches rect")).hasSize(12);
         assertThat(page.page().select(".patches rect").attr("fill")).isEqualTo(Seen.hex(GROUND, Light.D65));
         assertThat(page.words(".limits"))
@@ -221,7 +226,7 @@ class RetouchPageTest {
                 "hand",
                 "bench");
         assertThat(page.words(".limits")).contains("Ground or target is known by its colour alone");
-        assertThat(page.words("dl.facts")).contains("Only the difference of two places in one photograph");
+        assertThat(page.words("dl.facts")).contains("Only of the difference of two places in one photograph");
         assertThat(shop.retouches.get(1).groundClass()).isEqualTo(ColourClass.ONE_PHOTOGRAPH);
     }
 }

@@ -180,7 +180,7 @@ class VarnishPageTest {
                 "bench");
         assertThat(page.words(".answer"))
                 .isEqualTo(
-                        "2 coats of at most 30 µm wet for 30 µm dry; 0.09 ± 0.01 mL in all, the ± from the area alone.");
+                        "2 coats of at most 30 µm wet for 30 µm dry; 0.094 ± 0.009 mL in all, the ± from the area alone.");
         OpenedDesk.Answer refused = desk.post(
                 address, "area_cm2", "0", "plus_minus_cm2", "1", "dry_um", "30", "wet_coat_um", "30", "hand", "bench");
         assertThat(refused.lines(".problems li"))
