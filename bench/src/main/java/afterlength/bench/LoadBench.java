@@ -103,6 +103,7 @@ public final class LoadBench {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:+UseSerialGC",
+                "-Xms64m",
                 "-XX:TieredStopAtLevel=1",
                 "-Xshare:auto",
                 "-Djava.awt.headless=true",

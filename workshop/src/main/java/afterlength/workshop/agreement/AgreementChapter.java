@@ -20,6 +20,6 @@ public final class AgreementChapter implements Chapter {
 
     @Override
     public Content about(Visit visit) {
-        return Templates.part(new ChapterPart(proposals.of(visit)));
+        return Templates.part(new ChapterPart(proposals.withoutDays(visit)));
     }
 }

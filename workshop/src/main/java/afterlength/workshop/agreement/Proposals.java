@@ -13,6 +13,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 
 /** Gathers a visit's proposal from the stores. */
 public final class Proposals {
@@ -49,6 +50,15 @@ public final class Proposals {
     }
 
     Proposal of(Visit visit) {
+        return of(visit, this::ready);
+    }
+
+    /** Without when each way would be ready, which takes longest. */
+    Proposal withoutDays(Visit visit) {
+        return of(visit, (same, offers) -> Map.of());
+    }
+
+    private Proposal of(Visit visit, BiFunction<Visit, Offers, Map<Scope, ReadySpan>> ready) {
         Settings now = settings.get();
         Instrument instrument = instruments.get(visit.instrumentId());
         List<Treatment> lines = treatments.listOf(visit.id());
@@ -62,7 +72,7 @@ public final class Proposals {
                 lines,
                 treatments.listAnswers(visit.id()),
                 offers,
-                ready(visit, offers),
+                ready.apply(visit, offers),
                 agreements.listOf(visit.id()).stream().map(this::withLines).toList());
     }
 

@@ -54,6 +54,7 @@ public final class TreatmentStore {
                         FROM treatment_finding answer
                         JOIN form ON form.first = answer.finding_id
                         JOIN finding_now ON finding_now.id = form.now
+                        WHERE answer.treatment_id IN (SELECT id FROM treatment WHERE visit_id = :visit)
                         ORDER BY finding_now.id, answer.treatment_id
                         """)
                 .bind("visit", visitId)
