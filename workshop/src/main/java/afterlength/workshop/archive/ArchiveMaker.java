@@ -13,6 +13,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 
@@ -77,9 +78,16 @@ public final class ArchiveMaker {
     }
 
     private void fill(BagWriter bag, ShopCopy copy, ArchiveWish wish, Ids ids, Progress progress) throws IOException {
-        ShopAtHand archived = opener.open(copy.folder());
+        try (ShopAtHand archived = opener.open(copy.folder())) {
+            fill(bag, archived, copy.leftOut(), wish, ids, progress);
+        }
+    }
+
+    private void fill(
+            BagWriter bag, ShopAtHand archived, List<String> leftOut, ArchiveWish wish, Ids ids, Progress progress)
+            throws IOException {
         Contents contents = new Contents(archived, ids, bag, progress);
-        contents.add(ReadMeFirst.text(program, wish, LocalDate.now(clock), copy.leftOut()));
+        contents.add(ReadMeFirst.text(program, wish, LocalDate.now(clock), leftOut));
         bag.add(Crate.FILE, new Crate(contents.settings(), wish, LocalDate.now(clock), program).text(bag.payload()));
         bag.finish(facts(wish, contents.settings().shopName(), ids));
     }

@@ -74,7 +74,7 @@ public final class ArchiveReader {
             takeRows(bag, folder, version);
             takeFiles(bag, Contents.PHOTOGRAPHS, new Photographs(folder));
             takeFiles(bag, Contents.LOGGERS, Photographs.ofLoggers(folder));
-            Ledger.open(folder);
+            Ledger.open(folder).close();
         } catch (UnfittingRows unfitting) {
             throw new ArchiveRefused(
                     "The archive was changed after it was made, or made elsewhere. " + unfitting.getMessage());

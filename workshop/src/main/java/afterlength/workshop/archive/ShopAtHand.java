@@ -6,7 +6,13 @@ import afterlength.workshop.ledger.ShopFolder;
 import java.util.Map;
 
 /** A shop that is open, with its papers. */
-public record ShopAtHand(ShopFolder folder, Ledger ledger, Papers papers) {
+public record ShopAtHand(ShopFolder folder, Ledger ledger, Papers papers) implements AutoCloseable {
+    /** Lets go of the database; for a copy. */
+    @Override
+    public void close() {
+        ledger.close();
+    }
+
     /** Sets the papers of a visit, by the name of their file. */
     @FunctionalInterface
     public interface Papers {

@@ -44,12 +44,8 @@ final class ShopCopy implements AutoCloseable {
         ShopCopy copy = new ShopCopy(Files.createTempDirectory(shop.folder().root(), Eraser.COPY_FOR_ARCHIVE));
         try {
             shop.ledger().copyTo(copy.folder.database());
-            wish.findTable().ifPresent(table -> copy.open().cutDownTo(table, wish.id(), SETTINGS_THAT_GO_OUT));
-            if (wish.withoutPeople()) {
-                copy.erasePeople();
-            }
             if (wish.goesOut()) {
-                copy.takePictures(new Photographs(shop.folder()), progress);
+                copy.cutDown(wish, new Photographs(shop.folder()), progress);
             } else {
                 link(shop.folder().photographs(), copy.folder.photographs());
                 link(shop.folder().loggers(), copy.folder.loggers());
@@ -70,20 +66,24 @@ final class ShopCopy implements AutoCloseable {
         return List.copyOf(leftOut);
     }
 
-    private Ledger open() {
-        return Ledger.open(folder);
+    private void cutDown(ArchiveWish wish, Photographs originals, Progress progress) {
+        try (Ledger ledger = Ledger.open(folder)) {
+            wish.findTable().ifPresent(table -> ledger.cutDownTo(table, wish.id(), SETTINGS_THAT_GO_OUT));
+            if (wish.withoutPeople()) {
+                erasePeople(ledger);
+            }
+            takePictures(ledger, originals, progress);
+        }
     }
 
-    private void erasePeople() {
-        Ledger ledger = open();
+    private void erasePeople(Ledger ledger) {
         Eraser eraser = new Eraser(folder, ledger);
         for (Owner owner : new OwnerStore(ledger).list()) {
             eraser.erase(owner.id(), PersonWords.of(owner), true, "archive", Instant.EPOCH);
         }
     }
 
-    private void takePictures(Photographs originals, Progress progress) {
-        Ledger ledger = open();
+    private void takePictures(Ledger ledger, Photographs originals, Progress progress) {
         List<String> names =
                 ledger.read(handle -> handle.createQuery("SELECT DISTINCT sha256 FROM photograph ORDER BY sha256")
                         .mapTo(String.class)

@@ -16,7 +16,7 @@ import org.jdbi.v3.core.Jdbi;
  * The shop's database. A write is one transaction, on disk before the call returns (write-ahead log, full synchronisation), so
  * a process killed right afterwards has lost nothing. Writers wait for each other here rather than in the database.
  */
-public final class Ledger {
+public final class Ledger implements AutoCloseable {
     private final Jdbi jdbi;
     /**
      * Held for as long as the program runs: the log and its index then stay where they are, so that pages can be read on a disk
@@ -24,11 +24,14 @@ public final class Ledger {
      */
     private final Connection anchor;
 
+    private final Readers readers;
+
     private final ReentrantLock oneWriter = new ReentrantLock(true);
 
     private Ledger(DataSource source, Connection anchor) {
         jdbi = Jdbi.create(source);
         ColumnKinds.register(jdbi);
+        readers = new Readers(jdbi);
         this.anchor = anchor;
     }
 
@@ -50,6 +53,17 @@ public final class Ledger {
         }
     }
 
+    /** Lets go of the file. The shop at hand stays open as long as the program; a copy made for a while does not. */
+    @Override
+    public void close() {
+        readers.close();
+        try {
+            anchor.close();
+        } catch (SQLException e) {
+            throw new ShopUnusable("The database cannot be closed (" + e.getMessage() + ").", e);
+        }
+    }
+
     /** Whether the shop's database is still in reach. */
     public boolean isOpen() {
         try {
@@ -59,9 +73,10 @@ public final class Ledger {
         }
     }
 
+    /** Reads; every question inside sees what was written last. */
     public <T> T read(Function<Handle, T> question) {
         try {
-            return jdbi.withHandle(question::apply);
+            return readers.ask(question);
         } catch (RuntimeException thrown) {
             throw DiskRefuses.told(thrown);
         }
