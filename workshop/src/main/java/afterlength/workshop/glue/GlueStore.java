@@ -5,6 +5,8 @@ import afterlength.workshop.desk.Sent;
 import afterlength.workshop.ledger.Ledger;
 import afterlength.workshop.ledger.SentOnce;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 
 /** Keeps batches of glue, what was done to them and what was glued with them; all of it is history. */
@@ -100,10 +102,21 @@ public final class GlueStore {
 
     /** The newest first. */
     public List<Pot> list() {
-        return ledger.read(handle ->
-                handle.createQuery("SELECT id FROM glue_batch ORDER BY id DESC").mapTo(Long.class).list().stream()
-                        .map(id -> pot(handle, id))
-                        .toList());
+        return ledger.read(handle -> {
+            Map<Long, List<PotEvent>> events = handle.createQuery("SELECT * FROM glue_event ORDER BY id")
+                    .mapTo(PotEvent.class)
+                    .collect(Collectors.groupingBy(PotEvent::batchId));
+            Map<Long, List<Gluing>> gluings = handle.createQuery("SELECT * FROM gluing_now ORDER BY at, id")
+                    .mapTo(Gluing.class)
+                    .collect(Collectors.groupingBy(Gluing::batchId));
+            return handle.createQuery("SELECT * FROM glue_batch ORDER BY id DESC")
+                    .mapTo(GlueBatch.class)
+                    .map(batch -> new Pot(
+                            batch,
+                            events.getOrDefault(batch.id(), List.of()),
+                            gluings.getOrDefault(batch.id(), List.of())))
+                    .list();
+        });
     }
 
     public List<Pot> listOpen() {
