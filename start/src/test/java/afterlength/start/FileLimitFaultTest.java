@@ -57,8 +57,7 @@ class FileLimitFaultTest {
 
     private static boolean limit(ShopProcess process) throws InterruptedException {
         try {
-            return new ProcessBuilder(
-                                    "prlimit", "--pid=" + process.pid(), "--fsize=" + LONGEST_FILE_BYTES)
+            return new ProcessBuilder("prlimit", "--pid=" + process.pid(), "--fsize=" + LONGEST_FILE_BYTES)
                             .inheritIO()
                             .start()
                             .waitFor()

@@ -85,9 +85,7 @@ final class Promises {
                 .isZero();
         assertThat(number(ledger, """
                         SELECT count(*) FROM invoice
-                        WHERE id NOT IN (SELECT invoice_id FROM invoice_line)"""))
-                .as(run + ": no bill without its lines")
-                .isZero();
+                        WHERE id NOT IN (SELECT invoice_id FROM invoice_line)""")).as(run + ": no bill without its lines").isZero();
     }
 
     private void checkSetting(Ledger ledger, String run) {
