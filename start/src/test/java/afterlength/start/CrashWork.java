@@ -3,6 +3,8 @@ package afterlength.start;
 import java.io.IOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -39,18 +41,32 @@ final class CrashWork implements Runnable {
 
     private void one() throws IOException {
         int lot = random.nextInt(100);
-        if (lot < 20) {
+        if (lot < 15) {
             receive();
-        } else if (lot < 45) {
+        } else if (lot < 35) {
             finding();
-        } else if (lot < 60) {
+        } else if (lot < 47) {
             measure();
-        } else if (lot < 85) {
+        } else if (lot < 67) {
             photograph();
-        } else if (lot < 95) {
+        } else if (lot < 75) {
             settings();
-        } else {
+        } else if (lot < 80) {
             backup();
+        } else {
+            work(lot);
+        }
+    }
+
+    private void work(int lot) throws IOException {
+        if (lot < 88) {
+            step();
+        } else if (lot < 92) {
+            plan();
+        } else if (lot < 97) {
+            bill();
+        } else {
+            archive();
         }
     }
 
@@ -118,6 +134,52 @@ final class CrashWork implements Runnable {
                 "/visits/1/photographs", List.of(Map.entry("moment", "BEFORE")), "files", "noise.jpg", jpeg);
         expect(answer, 200, "photograph");
         promises.photograph(sha256(jpeg), jpeg.length);
+    }
+
+    private void step() throws IOException {
+        String word = word();
+        Map<String, String> form = Map.of("name", word, "hands_typical", "45", "wait_typical", "2", "blocks", "yes");
+        expect(caller.post("/visits/1/steps/new", form), 302, "step");
+        promises.row("SELECT count(*) FROM step WHERE name = ?", word);
+    }
+
+    /** Lays the bench out anew and takes what moved, as soon as there is a step to lay out. */
+    private void plan() throws IOException {
+        Caller.Answer draft = caller.get("/plan/again");
+        expect(draft, 302, "plan again");
+        Caller.Answer taken = caller.post(draft.location() + "/take", Map.of("which", "moved"));
+        expect(taken, 302, "take the plan");
+        if (taken.location().equals("/plan?taken=yes")) {
+            promises.plan();
+        }
+    }
+
+    private void bill() throws IOException {
+        String word = word();
+        Map<String, String> form = Map.of(
+                "title_own1",
+                "Work",
+                "net_own1",
+                "12,50",
+                "tax_own1",
+                "20",
+                "supplied_on",
+                LocalDate.now(ZoneId.systemDefault()).toString(),
+                "buyer",
+                "A person",
+                "remark",
+                word,
+                "hand",
+                "H",
+                "do",
+                "issue");
+        expect(caller.post("/visits/1/invoice", form), 302, "bill");
+        promises.row("SELECT count(*) FROM invoice WHERE remark = ?", word);
+    }
+
+    /** Made behind the pages and kept nowhere in the shop, so that nothing is promised: it is here to be in the way. */
+    private void archive() throws IOException {
+        expect(caller.post("/shelf/archive/make", Map.of("what", "shop")), 302, "archive");
     }
 
     private void settings() throws IOException {

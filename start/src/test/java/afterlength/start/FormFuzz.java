@@ -23,8 +23,8 @@ import java.util.stream.IntStream;
 final class FormFuzz {
     static final int CASES_IN_ONE_STRETCH = 250;
     private static final long LONGEST_MS = 10_000;
-    /** The kinds of treatment have a form each that differs by its address only. */
-    private static final String WORD_IN_ADDRESS = "/shelf/times/[a-z-]+";
+    /** The kinds of treatment have a form each that differs by its address only; and a form may have several buttons. */
+    private static final String WORD_OR_BUTTON = "(?<=/shelf/times/)[a-z-]+| [a-z_]+=[^ ]*$";
 
     private final Path folder;
     private final FuzzTally tally = new FuzzTally();
@@ -75,7 +75,7 @@ final class FormFuzz {
         Map<String, List<PageForm>> merged = new TreeMap<>();
         shop.forms()
                 .forEach((kind, forms) -> merged.computeIfAbsent(
-                                kind.replaceFirst(WORD_IN_ADDRESS, "/shelf/times/WORD"), none -> new ArrayList<>())
+                                kind.replaceAll(WORD_OR_BUTTON, ""), none -> new ArrayList<>())
                         .addAll(forms));
         return merged;
     }

@@ -93,9 +93,9 @@ final class FormNonsense {
 
     private FormNonsense() {}
 
-    /** Most fields as the page fills them, some as pieces; now and then one is missing, doubled or unknown. */
+    /** Most fields as the page fills them, up to five as pieces; now and then one is missing, doubled or unknown. */
     static List<Map.Entry<String, String>> fields(PageForm form, SplittableRandom random) {
-        int spoilt = random.nextInt(1, 6);
+        int spoilt = random.nextInt(6);
         List<Map.Entry<String, String>> fields = new ArrayList<>(form.filled(field -> good(field, random)));
         for (int n = 0; n < spoilt && !fields.isEmpty(); n++) {
             int at = random.nextInt(fields.size());

@@ -7,9 +7,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
-import java.util.SplittableRandom;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -45,19 +43,19 @@ class FullDiskFaultTest {
         try (ShopProcess process = ShopProcess.start(shop)) {
             Caller caller = new Caller(process.address());
             caller.post("/receive", Map.of("owner_name", "P", "kind", "VIOLA", "name", "first", "reason", "r"));
-            write(caller, promises, "before");
+            DiskWork.write(caller, promises, "before");
             fill();
-            Caller.Answer refused = writeUntilRefused(caller, promises);
+            Caller.Answer refused = DiskWork.writeUntilRefused(caller, promises);
             assertThat(refused.status()).as(process.said()).isEqualTo(507);
             assertThat(refused.text())
                     .contains("the disk is full", "Everything saved before is as it was", "Try again");
             assertThat(refused.text()).contains("words that must not be lost");
-            assertThat(upload(caller).text()).contains("See whether the disk is full, then bring it again");
+            assertThat(DiskWork.upload(caller).text()).contains("See whether the disk is full, then bring it again");
             assertThat(caller.post("/shelf/backups", Map.of()).text()).contains("No backup was made");
             assertThat(caller.get("/visits/1/examination").status()).isEqualTo(200);
             Files.delete(disk.resolve("filler"));
-            write(caller, promises, "after");
-            assertThat(upload(caller).status()).isEqualTo(200);
+            DiskWork.write(caller, promises, "after");
+            assertThat(DiskWork.upload(caller).status()).isEqualTo(200);
             process.kill();
         }
         promises.check(shop, "after the full disk");
@@ -84,51 +82,6 @@ class FullDiskFaultTest {
         }
         Files.delete(disk.resolve("filler"));
         new Promises().check(shop, "after a start on a full disk");
-    }
-
-    private static void write(Caller caller, Promises promises, String words) throws IOException {
-        assertThat(finding(caller, words).status()).isEqualTo(302);
-        promises.row("SELECT count(*) FROM finding_now WHERE observation = ?", words);
-    }
-
-    /** The log of changes has room for a few more. */
-    private static Caller.Answer writeUntilRefused(Caller caller, Promises promises) throws IOException {
-        for (int n = 0; n < 400; n++) {
-            String words = "words that must not be lost " + n + " " + "x".repeat(2500);
-            Caller.Answer answer = finding(caller, words);
-            if (answer.status() != 302) {
-                return answer;
-            }
-            promises.row("SELECT count(*) FROM finding_now WHERE observation = ?", words);
-        }
-        throw new AssertionError("the disk never refused");
-    }
-
-    private static Caller.Answer finding(Caller caller, String words) throws IOException {
-        return caller.post(
-                "/visits/1/examination",
-                Map.of(
-                        "part",
-                        "top",
-                        "kind",
-                        "crack",
-                        "observation",
-                        words,
-                        "hand",
-                        "H",
-                        "age",
-                        "OLD",
-                        "hinders_playing",
-                        "NO",
-                        "gets_worse",
-                        "NO",
-                        "size_reason",
-                        "not measured yet"));
-    }
-
-    private static Caller.Answer upload(Caller caller) throws IOException {
-        byte[] jpeg = NoisyPicture.of(600, 600, new SplittableRandom(4));
-        return caller.upload("/visits/1/photographs", List.of(Map.entry("moment", "BEFORE")), "files", "n.jpg", jpeg);
     }
 
     private void fill() throws IOException {

@@ -28,6 +28,7 @@ final class Promises {
     private final List<String> settings = new ArrayList<>();
     private String setting = "";
     private int backups;
+    private int plans;
 
     synchronized void row(String question, String word) {
         rows.add(new Row(question, word));
@@ -51,8 +52,12 @@ final class Promises {
         backups++;
     }
 
+    synchronized void plan() {
+        plans++;
+    }
+
     synchronized int count() {
-        return rows.size() + pictures.size() + backups + (setting.isEmpty() ? 0 : 1);
+        return rows.size() + pictures.size() + backups + plans + (setting.isEmpty() ? 0 : 1);
     }
 
     /** Opens the shop as it was left and looks for everything. */
@@ -66,9 +71,21 @@ final class Promises {
         for (Row row : rows) {
             assertThat(count(ledger, row)).as(run + ": " + row).isEqualTo(1);
         }
+        checkPlansAndBills(ledger, run);
         checkSetting(ledger, run);
         checkPictures(shop, ledger, run);
         checkBackups(shop, run);
+    }
+
+    /** Numbers of bills run without a gap, and each has the lines it was issued with. */
+    private void checkPlansAndBills(Ledger ledger, String run) {
+        assertThat(number(ledger, "SELECT count(*) FROM bench_plan")).as(run).isGreaterThanOrEqualTo(plans);
+        assertThat(number(ledger, "SELECT coalesce(max(serial), 0) - count(*) FROM invoice"))
+                .as(run + ": no number of a bill is left out")
+                .isZero();
+        assertThat(number(ledger, """
+                        SELECT count(*) FROM invoice
+                        WHERE id NOT IN (SELECT invoice_id FROM invoice_line)""")).as(run + ": no bill without its lines").isZero();
     }
 
     private void checkSetting(Ledger ledger, String run) {
@@ -112,6 +129,11 @@ final class Promises {
     private static List<String> texts(Ledger ledger, String question) {
         return ledger.read(
                 handle -> handle.createQuery(question).mapTo(String.class).list());
+    }
+
+    private static int number(Ledger ledger, String question) {
+        return ledger.read(
+                handle -> handle.createQuery(question).mapTo(Integer.class).one());
     }
 
     private static int count(Ledger ledger, Row row) {

@@ -100,6 +100,10 @@ final class ShopProcess implements AutoCloseable {
         process.destroyForcibly().waitFor();
     }
 
+    long pid() {
+        return process.pid();
+    }
+
     /** How many file handles it holds, where the system tells. */
     int handles() {
         String[] open = new File("/proc/" + process.pid() + "/fd").list();

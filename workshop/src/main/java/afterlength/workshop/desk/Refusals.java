@@ -6,7 +6,10 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.NotFoundResponse;
+import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
@@ -21,6 +24,8 @@ final class Refusals {
     private static final Logger LOG = Logger.getLogger(Refusals.class.getName());
     private static final int CONFLICT = 409;
     private static final int NO_ROOM = 507;
+    /** What Java writes files through; it tells a disk that refuses from a connection that breaks. */
+    private static final String FILE = "sun.nio.ch.FileChannelImpl";
 
     private Refusals() {}
 
@@ -43,7 +48,10 @@ final class Refusals {
      */
     private static void anyOther(Context context, Exception fault) {
         HttpException unreadable = unreadable(fault);
-        if (unreadable != null && unreadable.getCode() < 500) {
+        IOException unwritten = unreadable == null ? null : unwritten(fault);
+        if (unwritten != null) {
+            noRoomToReceive(context, unwritten);
+        } else if (unreadable != null && unreadable.getCode() < 500) {
             context.header("Connection", "close");
             page(
                     context,
@@ -53,6 +61,33 @@ final class Refusals {
         } else {
             ownFault(context, fault);
         }
+    }
+
+    /** A file that comes in is first put down beside the shop, in the system's folder for what passes. */
+    private static void noRoomToReceive(Context context, IOException unwritten) {
+        LOG.log(Level.WARNING, "what was sent cannot be put down: " + unwritten.getMessage());
+        context.header("Connection", "close");
+        page(
+                context,
+                NO_ROOM,
+                "What was sent could not be put down in " + System.getProperty("java.io.tmpdir") + " ("
+                        + unwritten.getMessage()
+                        + "). See whether the disk is full, then bring it again; everything saved before is as it was.");
+    }
+
+    /** The fault of writing a file behind this one; a connection that breaks is none. */
+    private static @Nullable IOException unwritten(Exception fault) {
+        for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
+            if (cause instanceof FileSystemException file) {
+                return file;
+            }
+            if (cause instanceof IOException broken
+                    && Arrays.stream(broken.getStackTrace())
+                            .anyMatch(step -> step.getClassName().equals(FILE))) {
+                return broken;
+            }
+        }
+        return null;
     }
 
     private static @Nullable HttpException unreadable(Exception fault) {
