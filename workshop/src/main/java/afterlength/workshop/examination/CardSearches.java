@@ -83,7 +83,7 @@ public final class CardSearches {
         try {
             byte[] bytes = Files.readAllBytes(originals.file(photograph.sha256()));
             PhotoRequest request =
-                    new PhotoRequest(Optional.empty(), card -> prints.print(card, photograph.id()), Optional.empty());
+                    new PhotoRequest(Optional.empty(), card -> prints.print(card, photograph.id()), any -> Optional.empty());
             PictureFile file = new PictureFile(photograph.title(), bytes);
             PhotoAnswer answer = PhotoMeasuring.of(file, request, search);
             if (answer instanceof MeasuredPhoto photo && PictureReader.read(file) instanceof Picture picture) {
