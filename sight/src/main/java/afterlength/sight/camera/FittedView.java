@@ -52,8 +52,8 @@ public final class FittedView {
         int last = ViewParameters.OF_LENS - 1;
         RealMatrix joint = covariance.getSubMatrix(0, last, 0, last).copy();
         double[] solved = parameters.ofLens();
-        RealVector shift = MatrixUtils.createRealVector(moved.parameters.ofLens())
-                .subtract(MatrixUtils.createRealVector(solved));
+        RealVector shift =
+                MatrixUtils.createRealVector(moved.parameters.ofLens()).subtract(MatrixUtils.createRealVector(solved));
         RealVector apart = MatrixUtils.createRealVector(new double[solved.length]);
         for (int n = 0; n < solved.length; n++) {
             Guess guess = other.get(n);

@@ -41,8 +41,7 @@ public record LensGuess(Guess logFocal, Guess k1, Guess centreX_px, Guess centre
     /** Nearly nothing: for the question what the card alone says of the lens. */
     public static LensGuess ofAny(int width_px, int height_px) {
         LensGuess cropped = ofCropped(width_px, height_px);
-        return new LensGuess(
-                cropped.logFocal, new Guess(0, ANY_K1_DEVIATION), cropped.centreX_px, cropped.centreY_px);
+        return new LensGuess(cropped.logFocal, new Guess(0, ANY_K1_DEVIATION), cropped.centreX_px, cropped.centreY_px);
     }
 
     private static LensGuess of(int width_px, int height_px, OptionalDouble noted_px, double centreShare) {

@@ -26,13 +26,13 @@ public final class CameraCalibration {
             throw new IllegalArgumentException("pictures of different cameras make no calibration of " + camera);
         }
         if (!pictures.stream().allMatch(CardPicture::checkedPrint)) {
-            return new LensCalibrationAnswer.Refused("The check lines of the card in these pictures were not measured. Measure both"
-                    + " with a steel rule and keep them; a print that is off across and along by different shares would become a"
-                    + " wrong focal length.");
+            return new LensCalibrationAnswer.Refused(
+                    "The check lines of the card in these pictures were not measured. Measure both"
+                            + " with a steel rule and keep them; a print that is off across and along by different shares would become a"
+                            + " wrong focal length.");
         }
         List<List<Sighting>> sightings =
                 pictures.stream().map(CardPicture::asLaid).toList();
-        return LensCalibration.of(
-                sightings, LensGuess.of(camera.width_px(), camera.height_px(), first.noted_px()));
+        return LensCalibration.of(sightings, LensGuess.of(camera.width_px(), camera.height_px(), first.noted_px()));
     }
 }

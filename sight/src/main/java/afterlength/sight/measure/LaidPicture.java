@@ -48,8 +48,8 @@ record LaidPicture(CameraTurn turn, int width_px, int height_px) {
 
     /** A lens of the sensor, as the upright picture shows it. */
     LensGuess upright(LensGuess laid) {
-        Pixel centre = upright(
-                new Pixel(laid.centreX_px().value(), laid.centreY_px().value()));
+        Pixel centre =
+                upright(new Pixel(laid.centreX_px().value(), laid.centreY_px().value()));
         boolean lays = turn.lays();
         return new LensGuess(
                 laid.logFocal(),

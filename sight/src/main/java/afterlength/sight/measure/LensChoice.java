@@ -31,9 +31,7 @@ record LensChoice(FittedView fitted, LensSource source, Optional<KnownLens> know
     private static final double TELLING_TILT_DEG = 10;
 
     static LensChoice of(Picture picture, Optional<KnownLens> known, List<Sighting> sightings, Print print) {
-        return known.isPresent()
-                ? calibrated(picture, known.get(), sightings, print)
-                : noted(picture, sightings);
+        return known.isPresent() ? calibrated(picture, known.get(), sightings, print) : noted(picture, sightings);
     }
 
     private static LensChoice calibrated(Picture picture, KnownLens known, List<Sighting> sightings, Print print) {

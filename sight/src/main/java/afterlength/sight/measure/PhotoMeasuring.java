@@ -93,8 +93,7 @@ public final class PhotoMeasuring {
     private PhotoAnswer fit(Picture picture, FoundCard found) {
         Print print = request.prints().apply(found.card());
         LensGuess anyLens = LensGuess.of(picture.width_px(), picture.height_px(), OptionalDouble.empty());
-        List<Sighting> sightings =
-                CornerChoice.of(found, print, anyLens);
+        List<Sighting> sightings = CornerChoice.of(found, print, anyLens);
         Optional<CameraKey> camera = CameraKey.of(picture);
         LensChoice lens = LensChoice.of(picture, camera.flatMap(request.lenses()), sightings, print);
         FittedView fitted = lens.fitted();

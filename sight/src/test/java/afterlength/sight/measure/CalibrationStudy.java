@@ -160,10 +160,9 @@ final class CalibrationStudy {
 
     private Length length(Kind kind, Scene scene, List<MeasuredPhoto> both, Point from, Point to) {
         double paper_mm = off(PAPER_MM);
-        List<Pixel> exact =
-                List.of(scene.view().pixel(from, 0), scene.view().pixel(to, 0));
-        List<Pixel> byHand =
-                List.of(missed(scene.view().pixel(from, paper_mm)), missed(scene.view().pixel(to, paper_mm)));
+        List<Pixel> exact = List.of(scene.view().pixel(from, 0), scene.view().pixel(to, 0));
+        List<Pixel> byHand = List.of(
+                missed(scene.view().pixel(from, paper_mm)), missed(scene.view().pixel(to, paper_mm)));
         List<Read> reads = both.stream()
                 .map(photo -> read(photo, exact, byHand, from.distanceTo_mm(to)))
                 .toList();

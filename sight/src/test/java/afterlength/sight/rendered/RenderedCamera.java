@@ -62,9 +62,7 @@ public final class RenderedCamera {
         Turn turn = Turn.around(0, 0, Math.toRadians(stand.roll_deg()))
                 .after(Turn.around(Math.cos(around) * tilt, Math.sin(around) * tilt, 0));
         double[] middle = turn.applied(card.width_mm() / 2, card.height_mm() / 2, 0);
-        double[] shift = {
-            stand.right_mm() - middle[0], stand.down_mm() - middle[1], stand.distance_mm() - middle[2]
-        };
+        double[] shift = {stand.right_mm() - middle[0], stand.down_mm() - middle[1], stand.distance_mm() - middle[2]};
         View view = new View(focused(stand.distance_mm()), turn, shift);
         return new Scene(card, view, width_px, height_px, 1, 1, 0.02, 0.8, 1.5, 0.2, 0.92);
     }
