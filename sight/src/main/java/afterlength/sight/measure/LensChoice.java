@@ -1,6 +1,5 @@
 package afterlength.sight.measure;
 
-import afterlength.craft.geometry.Point;
 import afterlength.sight.camera.FittedView;
 import afterlength.sight.camera.LensGuess;
 import afterlength.sight.camera.Sighting;
@@ -18,9 +17,11 @@ import java.util.OptionalDouble;
  * the person is told.
  *
  * @param fitted the view, solved with the chosen knowledge
+ * @param guess that knowledge
  * @param known the calibration that was used
  */
-record LensChoice(FittedView fitted, LensSource source, Optional<KnownLens> known, List<Caveat> caveats) {
+record LensChoice(
+        FittedView fitted, LensGuess guess, LensSource source, Optional<KnownLens> known, List<Caveat> caveats) {
     /** Noted and seen focal length may differ by so many of their joint deviations. */
     private static final double CONTRADICTION = 3;
 
@@ -46,10 +47,11 @@ record LensChoice(FittedView fitted, LensSource source, Optional<KnownLens> know
             LensChoice otherwise = noted(picture, sightings);
             List<Caveat> caveats = new ArrayList<>(otherwise.caveats);
             caveats.add(0, new Caveat.CalibrationContradicted());
-            return new LensChoice(otherwise.fitted, otherwise.source, Optional.empty(), caveats);
+            return new LensChoice(otherwise.fitted, otherwise.guess, otherwise.source, Optional.empty(), caveats);
         }
         return new LensChoice(
                 fitted,
+                guess,
                 LensSource.CALIBRATED,
                 Optional.of(known),
                 known.wasCalibratedFarFrom(distance_mm)
@@ -60,12 +62,7 @@ record LensChoice(FittedView fitted, LensSource source, Optional<KnownLens> know
     /** A printer, or a ruler, that is off by other shares across and along looks like another lens; that much is allowed for. */
     private static double distance(Picture picture, List<Sighting> sightings, LensGuess guess, Print print) {
         LensGuess any = LensGuess.ofAny(picture.width_px(), picture.height_px());
-        double wider = 1 + Math.sqrt(2) * print.deviation();
-        List<Sighting> otherPrint = sightings.stream()
-                .map(one -> new Sighting(
-                        Point.of(one.place().x_mm() * wider, one.place().y_mm()), one.seen()))
-                .toList();
-        return ViewFit.of(sightings, any).distance(guess, ViewFit.of(otherPrint, any));
+        return ViewFit.of(sightings, any).distance(guess, ViewFit.of(print.strained(sightings), any));
     }
 
     private static LensChoice noted(Picture picture, List<Sighting> sightings) {
@@ -73,33 +70,39 @@ record LensChoice(FittedView fitted, LensSource source, Optional<KnownLens> know
         int width_px = picture.width_px();
         int height_px = picture.height_px();
         if (notes.tellAnotherSizeThan(width_px, height_px)) {
-            FittedView alone = ViewFit.of(sightings, LensGuess.ofCropped(width_px, height_px));
-            return ofCard(alone, List.of(new Caveat.AnotherSizeNoted(notes.width_px(), notes.height_px())));
+            LensGuess cropped = LensGuess.ofCropped(width_px, height_px);
+            return ofCard(
+                    ViewFit.of(sightings, cropped),
+                    cropped,
+                    List.of(new Caveat.AnotherSizeNoted(notes.width_px(), notes.height_px())));
         }
-        FittedView alone = ViewFit.of(sightings, LensGuess.of(width_px, height_px, OptionalDouble.empty()));
+        LensGuess usual = LensGuess.of(width_px, height_px, OptionalDouble.empty());
+        FittedView alone = ViewFit.of(sightings, usual);
         OptionalDouble noted_px = notes.zoom() > 1 ? OptionalDouble.empty() : notes.findFocal_px(width_px, height_px);
         return noted_px.isEmpty()
-                ? unnoted(alone)
-                : noted(sightings, LensGuess.of(width_px, height_px, noted_px), alone, noted_px.getAsDouble());
+                ? unnoted(alone, usual)
+                : noted(sightings, LensGuess.of(width_px, height_px, noted_px), alone, usual);
     }
 
-    private static LensChoice unnoted(FittedView alone) {
+    private static LensChoice unnoted(FittedView alone, LensGuess usual) {
         double tilt_deg = alone.view().tilt_deg();
-        return ofCard(alone, tilt_deg < TELLING_TILT_DEG ? List.of(new Caveat.NoFocalNoted(tilt_deg)) : List.of());
+        return ofCard(
+                alone, usual, tilt_deg < TELLING_TILT_DEG ? List.of(new Caveat.NoFocalNoted(tilt_deg)) : List.of());
     }
 
-    private static LensChoice noted(List<Sighting> sightings, LensGuess guess, FittedView alone, double noted_px) {
+    private static LensChoice noted(List<Sighting> sightings, LensGuess guess, FittedView alone, LensGuess usual) {
+        double noted_px = guess.focal_px();
         double solved_px = alone.view().lens().focal_px();
         double apart = Math.abs(Math.log(solved_px / noted_px));
         boolean contradicted = apart
                 > CONTRADICTION
                         * Math.hypot(alone.focalDeviation(), guess.logFocal().deviation());
         return contradicted
-                ? ofCard(alone, List.of(new Caveat.FocalContradicted(noted_px, solved_px)))
-                : new LensChoice(ViewFit.of(sightings, guess), LensSource.NOTED, Optional.empty(), List.of());
+                ? ofCard(alone, usual, List.of(new Caveat.FocalContradicted(noted_px, solved_px)))
+                : new LensChoice(ViewFit.of(sightings, guess), guess, LensSource.NOTED, Optional.empty(), List.of());
     }
 
-    private static LensChoice ofCard(FittedView alone, List<Caveat> caveats) {
-        return new LensChoice(alone, LensSource.CARD, Optional.empty(), caveats);
+    private static LensChoice ofCard(FittedView alone, LensGuess guess, List<Caveat> caveats) {
+        return new LensChoice(alone, guess, LensSource.CARD, Optional.empty(), caveats);
     }
 }

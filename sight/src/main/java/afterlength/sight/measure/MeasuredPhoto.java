@@ -1,6 +1,7 @@
 package afterlength.sight.measure;
 
 import afterlength.sight.camera.FittedView;
+import afterlength.sight.camera.View;
 import afterlength.sight.card.Card;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,7 @@ public final class MeasuredPhoto implements PhotoAnswer {
     MeasuredPhoto(
             Card card,
             LensChoice lens,
+            View otherPrint,
             Optional<CardPicture> cardPicture,
             Print print,
             int width_px,
@@ -32,7 +34,7 @@ public final class MeasuredPhoto implements PhotoAnswer {
         this.width_px = width_px;
         this.height_px = height_px;
         this.caveats = List.copyOf(caveats);
-        this.measuring = new MarkMeasuring(lens.fitted(), card, print, picking_px);
+        this.measuring = new MarkMeasuring(lens.fitted(), otherPrint, card, print, picking_px);
     }
 
     public MarkAnswer measure(Mark mark) {

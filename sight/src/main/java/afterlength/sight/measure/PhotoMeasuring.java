@@ -4,6 +4,7 @@ import afterlength.sight.camera.FittedView;
 import afterlength.sight.camera.LensGuess;
 import afterlength.sight.camera.Pixel;
 import afterlength.sight.camera.Sighting;
+import afterlength.sight.camera.ViewFit;
 import afterlength.sight.card.Card;
 import afterlength.sight.find.CardFinder;
 import afterlength.sight.find.FoundCard;
@@ -109,6 +110,7 @@ public final class PhotoMeasuring {
         return new MeasuredPhoto(
                 found.card(),
                 lens,
+                ViewFit.of(print.strained(sightings), lens.guess()).view(),
                 camera.map(key -> cardPicture(picture, key, print, sightings, fitted)),
                 print,
                 picture.width_px(),

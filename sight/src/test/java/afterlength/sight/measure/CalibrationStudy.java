@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The same rendered photographs measured twice: with a calibration of their camera, and with what the file notes alone. Each
@@ -21,8 +22,6 @@ import java.util.function.Function;
  * misses by a pixel, on paper that lies 0.2 mm up or down, as in {@link LengthsStudy}.
  */
 final class CalibrationStudy {
-    static final int PICTURES_OF_EACH = 4;
-
     private static final int PICTURE_PX = 4032;
     private static final double HAND_PX = 1;
     private static final double RULER_MM = 0.05;
@@ -46,6 +45,10 @@ final class CalibrationStudy {
             this.leastTilt_deg = leastTilt_deg;
             this.mostTilt_deg = mostTilt_deg;
             this.beside_mm = beside_mm;
+        }
+
+        boolean isPocket() {
+            return card == Card.POCKET;
         }
     }
 
@@ -190,7 +193,7 @@ final class CalibrationStudy {
     }
 
     /** Of the values in order the one at this share. */
-    static double quantile(List<Length> lengths, double share, java.util.function.ToDoubleFunction<Length> value) {
+    static double quantile(List<Length> lengths, double share, ToDoubleFunction<Length> value) {
         double[] sorted = lengths.stream().mapToDouble(value).sorted().toArray();
         return sorted[(int) Math.round(share * (sorted.length - 1))];
     }

@@ -8,6 +8,7 @@ import afterlength.sight.picture.CameraNotes;
 import java.awt.geom.AffineTransform;
 import java.awt.image.AffineTransformOp;
 import java.awt.image.BufferedImage;
+import java.util.Arrays;
 import java.util.SplittableRandom;
 
 /**
@@ -82,7 +83,7 @@ public final class RenderedCamera {
             new Stand(20, 10, 460, 25, 190, 90),
             new Stand(-30, 20, 500, 35, 260, 90)
         };
-        return java.util.Arrays.copyOf(places, pictures);
+        return Arrays.copyOf(places, pictures);
     }
 
     /** The file of a picture, held as the orientation tells. */

@@ -1,8 +1,5 @@
 package afterlength.workshop.examination;
 
-import afterlength.sight.camera.Guess;
-import afterlength.sight.camera.LensGuess;
-import afterlength.sight.measure.KnownLens;
 import afterlength.sight.picture.CameraKey;
 import afterlength.workshop.desk.NotHere;
 import afterlength.workshop.ledger.Ledger;
@@ -22,81 +19,15 @@ public final class CalibratedCameraStore {
         this.ledger = ledger;
     }
 
-    private record Row(
-            long id,
-            String camera,
-            String lens,
-            double focalMm,
-            double focal35Mm,
-            int widthPx,
-            int heightPx,
-            double logFocal,
-            double logFocalDeviation,
-            double k1,
-            double k1Deviation,
-            double centreXPx,
-            double centreXDeviationPx,
-            double centreYPx,
-            double centreYDeviationPx,
-            double nearestMm,
-            double usualMm,
-            double farthestMm,
-            double residualPx,
-            String hand,
-            Instant writtenAt,
-            boolean putAside) {
-        static Row of(CalibratedCamera one) {
-            CameraKey camera = one.camera();
-            LensGuess lens = one.asLaid();
-            return new Row(
-                    0,
-                    camera.camera(),
-                    camera.lens(),
-                    camera.focal_mm(),
-                    camera.focal35_mm(),
-                    camera.width_px(),
-                    camera.height_px(),
-                    lens.logFocal().value(),
-                    lens.logFocal().deviation(),
-                    lens.k1().value(),
-                    lens.k1().deviation(),
-                    lens.centreX_px().value(),
-                    lens.centreX_px().deviation(),
-                    lens.centreY_px().value(),
-                    lens.centreY_px().deviation(),
-                    one.lens().nearest_mm(),
-                    one.lens().usual_mm(),
-                    one.lens().farthest_mm(),
-                    one.residualPx(),
-                    one.hand(),
-                    one.writtenAt(),
-                    false);
-        }
-
-        CameraKey key() {
-            return new CameraKey(camera, lens, focalMm, focal35Mm, widthPx, heightPx);
-        }
-
-        KnownLens known() {
-            LensGuess guess = new LensGuess(
-                    new Guess(logFocal, logFocalDeviation),
-                    new Guess(k1, k1Deviation),
-                    new Guess(centreXPx, centreXDeviationPx),
-                    new Guess(centreYPx, centreYDeviationPx));
-            return new KnownLens(id, guess, focalMm, nearestMm, usualMm, farthestMm);
-        }
-    }
-
     /** All calibrations, those put aside too, the newest first. */
     public List<CalibratedCamera> list() {
-        return ledger.read(handle ->
-                handle
-                        .createQuery("SELECT * FROM camera_calibration_now ORDER BY id DESC")
-                        .mapTo(Row.class)
-                        .list()
-                        .stream()
-                        .map(row -> camera(handle, row))
-                        .toList());
+        return ledger.read(handle -> handle
+                .createQuery("SELECT * FROM camera_calibration_now ORDER BY id DESC")
+                .mapTo(CalibrationRow.class)
+                .list()
+                .stream()
+                .map(row -> camera(handle, row))
+                .toList());
     }
 
     CalibratedCamera get(long id) {
@@ -124,7 +55,7 @@ public final class CalibratedCameraStore {
                               :logFocalDeviation, :k1, :k1Deviation, :centreXPx, :centreXDeviationPx, :centreYPx,
                               :centreYDeviationPx, :nearestMm, :usualMm, :farthestMm, :residualPx, :hand, :writtenAt)
                             """)
-                    .bindMethods(Row.of(fresh))
+                    .bindMethods(CalibrationRow.of(fresh))
                     .executeAndReturnGeneratedKeys("id")
                     .mapTo(Long.class)
                     .one();
@@ -167,7 +98,7 @@ public final class CalibratedCameraStore {
                 .execute());
     }
 
-    private static CalibratedCamera camera(Handle handle, Row row) {
+    private static CalibratedCamera camera(Handle handle, CalibrationRow row) {
         List<CalibrationPicture> pictures = handle.createQuery(
                         "SELECT * FROM camera_calibration_picture WHERE calibration_id = :id ORDER BY position")
                 .bind("id", row.id())

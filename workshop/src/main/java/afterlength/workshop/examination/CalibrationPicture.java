@@ -6,4 +6,4 @@ package afterlength.workshop.examination;
  * @param residualPx root of the mean square over its corners, with the lens all pictures share
  * @param distanceMm from the lens along its axis to the card
  */
-record CalibrationPicture(String sha256, int corners, double residualPx, double tiltDeg, double distanceMm) {}
+public record CalibrationPicture(String sha256, int corners, double residualPx, double tiltDeg, double distanceMm) {}
