@@ -34,6 +34,8 @@ import afterlength.workshop.desk.InstalledPages;
 import afterlength.workshop.desk.Room;
 import afterlength.workshop.desk.SourcesPages;
 import afterlength.workshop.examination.Air;
+import afterlength.workshop.examination.CalibratedCameraStore;
+import afterlength.workshop.examination.CameraPages;
 import afterlength.workshop.examination.CardPages;
 import afterlength.workshop.examination.CardPrintStore;
 import afterlength.workshop.examination.CardSearches;
@@ -44,6 +46,7 @@ import afterlength.workshop.examination.FindingPages;
 import afterlength.workshop.examination.FindingStore;
 import afterlength.workshop.examination.FlatPictures;
 import afterlength.workshop.examination.FlatRoom;
+import afterlength.workshop.examination.LensGathering;
 import afterlength.workshop.examination.MarkActions;
 import afterlength.workshop.examination.MarkFiles;
 import afterlength.workshop.examination.MarkGrounds;
@@ -184,6 +187,7 @@ final class House {
     final InvoicePapers invoicePapers;
     final MarkStore marks;
     final CardPrintStore cardPrints;
+    final CalibratedCameraStore calibratedCameras;
     final TabletStore tablets;
     final TabletDoor tabletDoor;
     private final ShopFolder folder;
@@ -207,6 +211,7 @@ final class House {
         sittings = new SittingStore(ledger);
         marks = new MarkStore(ledger);
         cardPrints = new CardPrintStore(ledger);
+        calibratedCameras = new CalibratedCameraStore(ledger);
         tablets = new TabletStore(ledger);
         tabletDoor = new TabletDoor(folder, tablets, clock);
         measures = new MeasureStore(ledger);
@@ -327,7 +332,7 @@ final class House {
                 palette,
                 retouches,
                 varnishes,
-                new LineDesk(photographs, originals, new CardSearches(originals, cardPrints)),
+                new LineDesk(photographs, originals, new CardSearches(originals, cardPrints, calibratedCameras)),
                 mendedLines,
                 handovers,
                 invoices,
@@ -341,7 +346,7 @@ final class House {
         Frames frames = new Frames(settings);
         VisitHome home = new VisitHome(frames, visits, instruments);
         MarkGrounds grounds = new MarkGrounds(home, photographs);
-        CardSearches searches = new CardSearches(originals, cardPrints);
+        CardSearches searches = new CardSearches(originals, cardPrints, calibratedCameras);
         WaySearches ways = new WaySearches();
         TracedMarks traced = new TracedMarks(photographs, marks, searches);
         List<Chapter> chapters = List.of(
@@ -362,6 +367,7 @@ final class House {
                 new PictureRoom(photographs, originals, smallPictures),
                 new CardPages(grounds, searches, "Afterlength " + Version.get()),
                 new MarkPages(home, grounds, settings, findings, marks, searches, cardPrints, clock),
+                new CameraPages(frames, settings, calibratedCameras, new LensGathering(), cardPrints, searches, clock),
                 new MarkActions(grounds, marks, findings, searches, clock),
                 new MarkFiles(grounds, marks, findings, searches),
                 new FlatRoom(home, grounds, searches, flatPictures),

@@ -1,7 +1,10 @@
 package afterlength.sight.camera;
 
 import java.util.function.ToDoubleFunction;
+import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
 
 /** A view solved from a picture, and how well it is known. */
 public final class FittedView {
@@ -37,6 +40,30 @@ public final class FittedView {
     /** Share by which the focal length may be off, one standard deviation. */
     public double focalDeviation() {
         return Math.sqrt(covariance.getEntry(0, 0));
+    }
+
+    /**
+     * How far the lens solved here lies from another one, in the joint deviations of both (the distance of Mahalanobis): its
+     * square is distributed as chi-square with four degrees of freedom when both are the same lens.
+     *
+     * @param moved the same picture, solved with something else that is uncertain moved by its deviation
+     */
+    public double distance(LensGuess other, FittedView moved) {
+        int last = ViewParameters.OF_LENS - 1;
+        RealMatrix joint = covariance.getSubMatrix(0, last, 0, last).copy();
+        double[] solved = parameters.ofLens();
+        RealVector shift =
+                MatrixUtils.createRealVector(moved.parameters.ofLens()).subtract(MatrixUtils.createRealVector(solved));
+        RealVector apart = MatrixUtils.createRealVector(new double[solved.length]);
+        for (int n = 0; n < solved.length; n++) {
+            Guess guess = other.get(n);
+            joint.addToEntry(n, n, guess.deviation() * guess.deviation());
+            apart.setEntry(n, solved[n] - guess.value());
+        }
+        RealMatrix whole = joint.add(shift.outerProduct(shift));
+        RealVector weighed =
+                new CholeskyDecomposition(whole, 1e-6, 0).getSolver().solve(apart);
+        return Math.sqrt(apart.dotProduct(weighed));
     }
 
     /**

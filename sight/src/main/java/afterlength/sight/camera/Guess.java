@@ -10,6 +10,16 @@ public record Guess(double value, double deviation) {
         }
     }
 
+    /** The same value, less sure: another cause of being off, as a deviation, is joined. */
+    public Guess widened(double by) {
+        return new Guess(value, Math.hypot(deviation, by));
+    }
+
+    /** As sure, of another value. */
+    public Guess at(double other) {
+        return new Guess(other, deviation);
+    }
+
     /** How far a value lies from the guess, in deviations. */
     double distance(double other) {
         return (other - value) / deviation;

@@ -3,6 +3,9 @@ package afterlength.sight.camera;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.hipparchus.linear.RealMatrix;
 
 /**
@@ -18,7 +21,13 @@ public final class LensCalibration {
 
     private static final double LEAST_TILT_DEG = 15;
     private static final int FEWEST_TILTED = 3;
-    private static final double DEVIATION_PX = 0.1;
+    private static final double FIRST_DEVIATION_PX = 0.1;
+
+    /** As in the fit of one picture: what a corner is off by at least (docs/sources.md#photo-study). */
+    private static final double LEAST_DEVIATION_PX = 0.05;
+
+    /** Beyond it one lens does not explain all pictures: a bent card, another focus, another camera. */
+    public static final double LARGEST_RESIDUAL_PX = 0.5;
 
     private final List<List<Sighting>> pictures;
     private final LensGuess guess;
@@ -62,20 +71,70 @@ public final class LensCalibration {
     }
 
     private LensCalibrationAnswer solved() {
-        LeastSquares squares = new LeastSquares(this::leftovers, steps());
-        double[] solved = squares.solve(start());
+        double[] rough = squares(FIRST_DEVIATION_PX).solve(start());
+        LeastSquares squares = squares(Math.max(LEAST_DEVIATION_PX, scatter_px(rough)));
+        double[] solved = squares.solve(rough);
+        List<LensCalibrationAnswer.Seen> seen = seen(solved);
+        OptionalInt bad = IntStream.range(0, seen.size())
+                .filter(n -> !(seen.get(n).residual_px() <= LARGEST_RESIDUAL_PX))
+                .findFirst();
+        if (bad.isPresent()) {
+            return new LensCalibrationAnswer.Refused(String.format(
+                    Locale.ROOT,
+                    "In picture %d the corners lie %.2f pixels beside where the lens of all pictures shows them; at most %.1f are"
+                            + " calibrated with. Take that picture out: the card was bent, or the camera focused anew.",
+                    bad.getAsInt() + 1,
+                    seen.get(bad.getAsInt()).residual_px(),
+                    LARGEST_RESIDUAL_PX));
+        }
         RealMatrix covariance = squares.covariance(solved);
         Guess[] known = new Guess[ViewParameters.OF_LENS];
         Arrays.setAll(known, n -> new Guess(solved[n], Math.sqrt(covariance.getEntry(n, n))));
-        return new LensCalibrationAnswer.Calibrated(new LensGuess(known[0], known[1], known[2], known[3]));
+        return new LensCalibrationAnswer.Calibrated(
+                new LensGuess(known[0], known[1], known[2], known[3]), residual_px(solved), seen);
     }
 
-    private double[] leftovers(double[] values) {
-        int corners = pictures.stream().mapToInt(List::size).sum();
+    private LeastSquares squares(double deviation_px) {
+        return new LeastSquares(values -> leftovers(values, deviation_px), steps());
+    }
+
+    private int corners() {
+        return pictures.stream().mapToInt(List::size).sum();
+    }
+
+    private View view(double[] solved, int picture) {
+        return alone.get(picture).with(values(solved, picture)).view();
+    }
+
+    private double residual_px(double[] solved) {
+        double squares = 0;
+        for (int n = 0; n < pictures.size(); n++) {
+            squares += pictures.get(n).size() * Math.pow(Leftovers.residual_px(pictures.get(n), view(solved, n)), 2);
+        }
+        return Math.sqrt(squares / corners());
+    }
+
+    /** Per coordinate, with the freedoms of the poses and of the lens taken off. */
+    private double scatter_px(double[] solved) {
+        double free = Math.max(1, 2.0 * corners() - solved.length);
+        return residual_px(solved) * Math.sqrt(corners() / free);
+    }
+
+    private List<LensCalibrationAnswer.Seen> seen(double[] solved) {
+        return IntStream.range(0, pictures.size())
+                .mapToObj(n -> new LensCalibrationAnswer.Seen(
+                        Leftovers.residual_px(pictures.get(n), view(solved, n)),
+                        view(solved, n).tilt_deg(),
+                        view(solved, n).axisDistance_mm()))
+                .toList();
+    }
+
+    private double[] leftovers(double[] values, double deviation_px) {
+        int corners = corners();
         Leftovers leftovers = new Leftovers(ViewParameters.OF_LENS + 2 * corners);
         leftovers.put(guess, values);
         for (int n = 0; n < pictures.size(); n++) {
-            leftovers.put(pictures.get(n), alone.get(n).with(values(values, n)).view(), DEVIATION_PX);
+            leftovers.put(pictures.get(n), view(values, n), deviation_px);
         }
         return leftovers.all();
     }

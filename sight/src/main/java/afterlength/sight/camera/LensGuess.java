@@ -25,6 +25,9 @@ public record LensGuess(Guess logFocal, Guess k1, Guess centreX_px, Guess centre
     /** Of a picture that was cropped the middle says little about the axis. */
     private static final double CROPPED_CENTRE_SHARE = 0.15;
 
+    /** Wide lenses bend so much before a telephone corrects them; an assumption, wide on purpose. */
+    private static final double ANY_K1_DEVIATION = 0.1;
+
     /** The guess for a picture of this size, from the noted focal length where there is one. */
     public static LensGuess of(int width_px, int height_px, OptionalDouble noted_px) {
         return of(width_px, height_px, noted_px, CENTRE_SHARE);
@@ -33,6 +36,12 @@ public record LensGuess(Guess logFocal, Guess k1, Guess centreX_px, Guess centre
     /** The guess for a picture that is only a part of what the camera took. */
     public static LensGuess ofCropped(int width_px, int height_px) {
         return of(width_px, height_px, OptionalDouble.empty(), CROPPED_CENTRE_SHARE);
+    }
+
+    /** Nearly nothing: for the question what the card alone says of the lens. */
+    public static LensGuess ofAny(int width_px, int height_px) {
+        LensGuess cropped = ofCropped(width_px, height_px);
+        return new LensGuess(cropped.logFocal, new Guess(0, ANY_K1_DEVIATION), cropped.centreX_px, cropped.centreY_px);
     }
 
     private static LensGuess of(int width_px, int height_px, OptionalDouble noted_px, double centreShare) {

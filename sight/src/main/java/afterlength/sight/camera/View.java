@@ -60,6 +60,11 @@ public final class View {
         return -eye_mm()[2];
     }
 
+    /** From the lens along its axis to the plane of the card; what the lens is focused on. */
+    public double axisDistance_mm() {
+        return cameraHeight_mm() / turn.applied(0, 0, 1)[2];
+    }
+
     /** Angle between the axis of the lens and the upright on the card. */
     public double tilt_deg() {
         return Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, turn.applied(0, 0, 1)[2]))));

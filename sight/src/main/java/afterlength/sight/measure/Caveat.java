@@ -31,6 +31,24 @@ public sealed interface Caveat {
         }
     }
 
+    record CalibrationContradicted() implements Caveat {
+        @Override
+        public String text() {
+            return "The calibration of this camera does not fit this picture: the card shows another lens. It was zoomed, a second"
+                    + " lens of the telephone took it, or the camera has changed. The calibration is left out here; if that"
+                    + " happens again, calibrate anew.";
+        }
+    }
+
+    record CalibratedElsewhere(double nearest_mm, double farthest_mm, double distance_mm) implements Caveat {
+        @Override
+        public String text() {
+            return "The camera was calibrated from " + rounded(nearest_mm) + " to " + rounded(farthest_mm)
+                    + " mm and took this picture from " + rounded(distance_mm)
+                    + " mm. A lens focused elsewhere draws a little larger or smaller; the ± allows for it.";
+        }
+    }
+
     record AnotherSizeNoted(int width_px, int height_px) implements Caveat {
         @Override
         public String text() {

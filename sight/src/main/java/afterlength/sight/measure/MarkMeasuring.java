@@ -24,13 +24,16 @@ final class MarkMeasuring {
 
     private final FittedView fitted;
     private final View view;
+    private final View otherPrint;
     private final Card card;
     private final Print print;
     private final double picking_px;
 
-    MarkMeasuring(FittedView fitted, Card card, Print print, double picking_px) {
+    /** @param otherPrint solved from the strained print */
+    MarkMeasuring(FittedView fitted, View otherPrint, Card card, Print print, double picking_px) {
         this.fitted = fitted;
         this.view = fitted.view();
+        this.otherPrint = otherPrint;
         this.card = card;
         this.print = print;
         this.picking_px = picking_px;
@@ -88,7 +91,14 @@ final class MarkMeasuring {
                 picking(mark, value),
                 fitted.deviation(other -> value.applyAsDouble(places(other, mark, height_mm))),
                 height(mark, value),
-                print);
+                Math.hypot(print, strain(mark, value)));
+    }
+
+    /** A print that is off by other shares across and along also tilts the camera, which tells far from the card. */
+    private double strain(Mark mark, ToDoubleFunction<List<Point>> value) {
+        double height_mm = mark.height().mm();
+        return Math.abs(value.applyAsDouble(places(otherPrint, mark, height_mm))
+                - value.applyAsDouble(places(view, mark, height_mm)));
     }
 
     /** For a place the terms of its two coordinates are joined. */
@@ -100,7 +110,7 @@ final class MarkMeasuring {
                 Math.hypot(x.picking(), y.picking()),
                 Math.hypot(x.card(), y.card()),
                 Math.hypot(x.height(), y.height()),
-                fromCorner_mm * print.deviation());
+                Math.hypot(fromCorner_mm * print.deviation(), Math.hypot(x.print(), y.print())));
     }
 
     private double picking(Mark mark, ToDoubleFunction<List<Point>> value) {

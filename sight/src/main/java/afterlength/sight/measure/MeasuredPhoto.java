@@ -1,13 +1,16 @@
 package afterlength.sight.measure;
 
 import afterlength.sight.camera.FittedView;
+import afterlength.sight.camera.View;
 import afterlength.sight.card.Card;
 import java.util.List;
+import java.util.Optional;
 
 /** A photograph whose camera is solved: every mark set on it can be measured. */
 public final class MeasuredPhoto implements PhotoAnswer {
     private final Card card;
-    private final FittedView fitted;
+    private final LensChoice lens;
+    private final Optional<CardPicture> cardPicture;
     private final Print print;
     private final int width_px;
     private final int height_px;
@@ -16,19 +19,22 @@ public final class MeasuredPhoto implements PhotoAnswer {
 
     MeasuredPhoto(
             Card card,
-            FittedView fitted,
+            LensChoice lens,
+            View otherPrint,
+            Optional<CardPicture> cardPicture,
             Print print,
             int width_px,
             int height_px,
             double picking_px,
             List<Caveat> caveats) {
         this.card = card;
-        this.fitted = fitted;
+        this.lens = lens;
+        this.cardPicture = cardPicture;
         this.print = print;
         this.width_px = width_px;
         this.height_px = height_px;
         this.caveats = List.copyOf(caveats);
-        this.measuring = new MarkMeasuring(fitted, card, print, picking_px);
+        this.measuring = new MarkMeasuring(lens.fitted(), otherPrint, card, print, picking_px);
     }
 
     public MarkAnswer measure(Mark mark) {
@@ -41,7 +47,21 @@ public final class MeasuredPhoto implements PhotoAnswer {
 
     /** The camera, for whoever draws over the picture. */
     public FittedView fitted() {
-        return fitted;
+        return lens.fitted();
+    }
+
+    public LensSource lensSource() {
+        return lens.source();
+    }
+
+    /** The calibration that was used. */
+    public Optional<KnownLens> findKnownLens() {
+        return lens.known();
+    }
+
+    /** What the picture tells of its camera; nothing when the camera did not note itself, or not as taken. */
+    public Optional<CardPicture> findCardPicture() {
+        return cardPicture;
     }
 
     /** The print of the card, for whoever looks for a place on it. */

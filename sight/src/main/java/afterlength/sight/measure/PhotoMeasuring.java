@@ -4,9 +4,11 @@ import afterlength.sight.camera.FittedView;
 import afterlength.sight.camera.LensGuess;
 import afterlength.sight.camera.Pixel;
 import afterlength.sight.camera.Sighting;
+import afterlength.sight.camera.ViewFit;
 import afterlength.sight.card.Card;
 import afterlength.sight.find.CardFinder;
 import afterlength.sight.find.FoundCard;
+import afterlength.sight.picture.CameraKey;
 import afterlength.sight.picture.Picture;
 import afterlength.sight.picture.PictureAnswer;
 import afterlength.sight.picture.PictureFile;
@@ -92,9 +94,9 @@ public final class PhotoMeasuring {
     private PhotoAnswer fit(Picture picture, FoundCard found) {
         Print print = request.prints().apply(found.card());
         LensGuess anyLens = LensGuess.of(picture.width_px(), picture.height_px(), OptionalDouble.empty());
-        List<Sighting> sightings =
-                CornerChoice.of(found, print, request.calibrated().orElse(anyLens));
-        LensChoice lens = LensChoice.of(picture, request.calibrated(), sightings);
+        List<Sighting> sightings = CornerChoice.of(found, print, anyLens);
+        Optional<CameraKey> camera = CameraKey.of(picture);
+        LensChoice lens = LensChoice.of(picture, camera.flatMap(request.lenses()), sightings, print);
         FittedView fitted = lens.fitted();
         long outside = cornersOutside(picture, found.card(), print, fitted);
         if (outside > 0) {
@@ -107,12 +109,27 @@ public final class PhotoMeasuring {
         double softness_px = found.softness_px().orElse(0);
         return new MeasuredPhoto(
                 found.card(),
-                fitted,
+                lens,
+                ViewFit.of(print.strained(sightings), lens.guess()).view(),
+                camera.map(key -> cardPicture(picture, key, print, sightings, fitted)),
                 print,
                 picture.width_px(),
                 picture.height_px(),
                 Math.max(SHARP_PICKING_PX, SHARE_OF_SOFTNESS * softness_px),
                 caveats(found.card(), print, lens, softness_px));
+    }
+
+    private static CardPicture cardPicture(
+            Picture picture, CameraKey camera, Print print, List<Sighting> sightings, FittedView fitted) {
+        LaidPicture laid = LaidPicture.of(picture);
+        return new CardPicture(
+                camera,
+                picture.notes().findFocal_px(picture.width_px(), picture.height_px()),
+                sightings.stream()
+                        .map(one -> new Sighting(one.place(), laid.laid(one.seen())))
+                        .toList(),
+                print.isChecked(),
+                fitted.view().tilt_deg());
     }
 
     private List<Caveat> caveats(Card card, Print print, LensChoice lens, double softness_px) {

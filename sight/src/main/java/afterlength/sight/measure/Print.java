@@ -1,6 +1,8 @@
 package afterlength.sight.measure;
 
 import afterlength.craft.geometry.Point;
+import afterlength.sight.camera.Sighting;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -35,6 +37,18 @@ public record Print(double across, double along, double deviation) {
     /** Where a place of the card as designed lies on the print. */
     public Point printed(Point onCard) {
         return Point.of(onCard.x_mm() * across, onCard.y_mm() * along);
+    }
+
+    /**
+     * The same corners on a print that is off by one deviation across and as much the other way along: what two readings of a
+     * ruler, each off for itself, make of it beside a common scale.
+     */
+    List<Sighting> strained(List<Sighting> sightings) {
+        double by = deviation / Math.sqrt(2);
+        return sightings.stream()
+                .map(one -> new Sighting(
+                        Point.of(one.place().x_mm() * (1 + by), one.place().y_mm() * (1 - by)), one.seen()))
+                .toList();
     }
 
     /** What is worth saying about the print itself. */

@@ -19,12 +19,15 @@ import org.jspecify.annotations.Nullable;
  * cropped, zoomed or saved anew often keeps the old notes. Therefore it is a first guess and never a measure.
  *
  * @param camera make and model, or an empty text
+ * @param lens its name, or an empty text
+ * @param focal_mm the focal length itself; 0 when not noted
  * @param focal35_mm the focal length that gives the same angle across the diagonal of a 36 × 24 mm frame; 0 when not noted
  * @param width_px size of the picture as the camera noted it, before any turn; 0 when not noted
  * @param zoom how much the camera enlarged by calculation; 1 when not noted
  */
-public record CameraNotes(String camera, double focal35_mm, int width_px, int height_px, double zoom) {
-    public static final CameraNotes NONE = new CameraNotes("", 0, 0, 0, 1);
+public record CameraNotes(
+        String camera, String lens, double focal_mm, double focal35_mm, int width_px, int height_px, double zoom) {
+    public static final CameraNotes NONE = new CameraNotes("", "", 0, 0, 0, 0, 1);
 
     /** The diagonal of a 36 × 24 mm frame. */
     private static final double DIAGONAL_MM = Math.hypot(36, 24);
@@ -50,6 +53,8 @@ public record CameraNotes(String camera, double focal35_mm, int width_px, int he
                 (text(main, ExifDirectoryBase.TAG_MAKE) + " " + text(main, ExifDirectoryBase.TAG_MODEL)).strip();
         return new CameraNotes(
                 camera,
+                text(more, ExifDirectoryBase.TAG_LENS_MODEL),
+                number(more, ExifDirectoryBase.TAG_FOCAL_LENGTH, 0),
                 number(more, ExifDirectoryBase.TAG_35MM_FILM_EQUIV_FOCAL_LENGTH, 0),
                 (int) number(more, ExifDirectoryBase.TAG_EXIF_IMAGE_WIDTH, 0),
                 (int) number(more, ExifDirectoryBase.TAG_EXIF_IMAGE_HEIGHT, 0),

@@ -40,6 +40,11 @@ public record CameraTurn(int orientation) {
         return orientation >= 5;
     }
 
+    /** Whether the picture is seen as in a mirror; no turn of a sensor explains that. */
+    public boolean mirrors() {
+        return orientation == 2 || orientation == 4 || orientation == 5 || orientation == 7;
+    }
+
     public BufferedImage upright(BufferedImage asLaid) {
         return this.equals(NONE)
                 ? asLaid

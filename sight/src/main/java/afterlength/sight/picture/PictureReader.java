@@ -25,7 +25,8 @@ public final class PictureReader {
         }
         try {
             BufferedImage asLaid = decoded(file.bytes());
-            return new Picture(CameraTurn.of(file.bytes()).upright(asLaid), CameraNotes.of(file.bytes()));
+            CameraTurn turn = CameraTurn.of(file.bytes());
+            return new Picture(turn.upright(asLaid), CameraNotes.of(file.bytes()), turn);
         } catch (IOException unreadable) {
             return new PictureRefused("The picture cannot be decoded (" + unreadable.getMessage()
                     + "). Open it in a picture program and save it as JPEG in ordinary RGB colours.");

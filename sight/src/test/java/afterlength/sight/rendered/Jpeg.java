@@ -1,5 +1,6 @@
 package afterlength.sight.rendered;
 
+import afterlength.sight.picture.CameraNotes;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -33,9 +34,17 @@ public final class Jpeg {
         return bytes.toByteArray();
     }
 
+    /** The file with all that a camera notes of itself, and how it was held. */
+    public static byte[] noted(byte[] jpeg, CameraNotes notes, int orientation) {
+        return with(jpeg, ExifNotes.of(notes, orientation));
+    }
+
     /** The file with a camera's notes behind its first mark: how it was held, focal length, size as taken. */
     public static byte[] noted(byte[] jpeg, int orientation, int focal35_mm, int width_px, int height_px) {
-        byte[] tiff = notes(orientation, focal35_mm, width_px, height_px);
+        return with(jpeg, notes(orientation, focal35_mm, width_px, height_px));
+    }
+
+    private static byte[] with(byte[] jpeg, byte[] tiff) {
         ByteBuffer with = ByteBuffer.allocate(jpeg.length + 10 + tiff.length);
         with.put(jpeg, 0, 2).putShort((short) 0xFFE1).putShort((short) (8 + tiff.length));
         with.put("Exif\0\0".getBytes(StandardCharsets.ISO_8859_1)).put(tiff).put(jpeg, 2, jpeg.length - 2);

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * What is said of the card in a photograph; while it is looked for, the line asks again by itself.
  *
  * @param again whether looking once more is offered
+ * @param lens with which it was measured, or null
  * @param colours of the card in the picture, or null where none was found
  */
 record CardLine(
@@ -20,21 +21,35 @@ record CardLine(
         boolean again,
         String words,
         List<String> caveats,
+        @Nullable LensLine lens,
         @Nullable CardColours colours) {
     private static final String ALL_THE_SAME = " Marks can be drawn all the same, without millimetres.";
 
     static CardLine of(Photograph photograph, CardSearch search) {
         long id = photograph.id();
         return search.findAnswer()
-                .map(answer -> ended(id, answer, search.findColours().orElse(null)))
+                .map(answer -> ended(id, answer, search))
                 .orElseGet(() -> new CardLine(
-                        id, true, false, search.progressWords() + " Marks can be drawn meanwhile.", List.of(), null));
+                        id,
+                        true,
+                        false,
+                        search.progressWords() + " Marks can be drawn meanwhile.",
+                        List.of(),
+                        null,
+                        null));
     }
 
-    private static CardLine ended(long id, PhotoAnswer answer, @Nullable CardColours colours) {
+    private static CardLine ended(long id, PhotoAnswer answer, CardSearch search) {
         if (answer instanceof MeasuredPhoto photo) {
             List<String> caveats = photo.caveats().stream().map(Caveat::text).toList();
-            return new CardLine(id, false, false, found(photo), caveats, colours);
+            return new CardLine(
+                    id,
+                    false,
+                    false,
+                    found(photo),
+                    caveats,
+                    search.findLens().orElse(null),
+                    search.findColours().orElse(null));
         }
         return answer instanceof PhotoAnswer.Refused refused
                 ? new CardLine(
@@ -43,8 +58,10 @@ record CardLine(
                         true,
                         "No millimetres from this picture. " + refused.reason() + ALL_THE_SAME,
                         List.of(),
+                        null,
                         null)
-                : new CardLine(id, false, true, "The search for a card was stopped." + ALL_THE_SAME, List.of(), null);
+                : new CardLine(
+                        id, false, true, "The search for a card was stopped." + ALL_THE_SAME, List.of(), null, null);
     }
 
     private static String found(MeasuredPhoto photo) {

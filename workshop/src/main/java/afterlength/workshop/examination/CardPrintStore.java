@@ -6,6 +6,7 @@ import afterlength.workshop.ledger.Ledger;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Keeps the measured check lines of the shop's printed cards, and which sheet lies in a photograph. Of each sheet the last row holds; a
@@ -69,12 +70,15 @@ public final class CardPrintStore {
                 .findOne());
     }
 
-    /** What is counted with in a photograph; unchecked where nobody measured the lines of its sheet. */
-    Print print(Card card, long photographId) {
-        return findNumber(photographId)
-                .map(number -> find(card, number))
-                .orElseGet(() -> find(card))
+    /** What is counted with when the sheet is told, or the sheet measured last when it is not. */
+    Print print(Card card, @Nullable Integer number) {
+        return (number == null ? find(card) : find(card, number))
                 .map(print -> Print.checked(print.levelMm(), print.uprightMm()))
                 .orElse(Print.UNCHECKED);
+    }
+
+    /** What is counted with in a photograph; unchecked where nobody measured the lines of its sheet. */
+    Print print(Card card, long photographId) {
+        return print(card, findNumber(photographId).orElse(null));
     }
 }

@@ -11,6 +11,7 @@ final class CardSearch implements Progress {
     private volatile @Nullable Step step;
     private volatile boolean cancelled;
     private volatile @Nullable CardColours colours;
+    private volatile @Nullable LensLine lens;
     private volatile @Nullable PhotoAnswer answer;
 
     @Override
@@ -28,8 +29,13 @@ final class CardSearch implements Progress {
     }
 
     /** Told before the end. */
-    void see(CardColours seen) {
+    void see(CardColours seen, LensLine with) {
         colours = seen;
+        lens = with;
+    }
+
+    Optional<LensLine> findLens() {
+        return Optional.ofNullable(lens);
     }
 
     Optional<CardColours> findColours() {

@@ -24,16 +24,18 @@ import java.util.concurrent.Executors;
 public final class CardSearches {
     private final Photographs originals;
     private final CardPrintStore prints;
+    private final CalibratedCameraStore cameras;
     private final Executor worker;
     private final Map<Long, CardSearch> byPhotograph = new ConcurrentHashMap<>();
 
-    public CardSearches(Photographs originals, CardPrintStore prints) {
-        this(originals, prints, Executors.newSingleThreadExecutor(CardSearches::behind));
+    public CardSearches(Photographs originals, CardPrintStore prints, CalibratedCameraStore cameras) {
+        this(originals, prints, cameras, Executors.newSingleThreadExecutor(CardSearches::behind));
     }
 
-    CardSearches(Photographs originals, CardPrintStore prints, Executor worker) {
+    CardSearches(Photographs originals, CardPrintStore prints, CalibratedCameraStore cameras, Executor worker) {
         this.originals = originals;
         this.prints = prints;
+        this.cameras = cameras;
         this.worker = worker;
     }
 
@@ -71,7 +73,7 @@ public final class CardSearches {
         return of(photograph);
     }
 
-    /** The check lines of a card were measured: whatever was found with others is looked at again when it is asked for. */
+    /** The check lines of a card, or a lens, were measured or put aside: whatever was found with others is looked at again when it is asked for. */
     void forgetAll() {
         byPhotograph.clear();
     }
@@ -82,12 +84,14 @@ public final class CardSearches {
         }
         try {
             byte[] bytes = Files.readAllBytes(originals.file(photograph.sha256()));
-            PhotoRequest request =
-                    new PhotoRequest(Optional.empty(), card -> prints.print(card, photograph.id()), Optional.empty());
+            PhotoRequest request = new PhotoRequest(
+                    Optional.empty(),
+                    card -> prints.print(card, photograph.id()),
+                    camera -> cameras.find(camera).map(CalibratedCamera::lens));
             PictureFile file = new PictureFile(photograph.title(), bytes);
             PhotoAnswer answer = PhotoMeasuring.of(file, request, search);
             if (answer instanceof MeasuredPhoto photo && PictureReader.read(file) instanceof Picture picture) {
-                search.see(CardColours.of(picture.upright(), photo));
+                search.see(CardColours.of(picture.upright(), photo), LensLine.of(photo, cameras));
             }
             return answer;
         } catch (IOException missing) {

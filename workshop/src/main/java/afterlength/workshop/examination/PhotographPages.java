@@ -1,6 +1,5 @@
 package afterlength.workshop.examination;
 
-import afterlength.sight.picture.PictureFile;
 import afterlength.workshop.desk.Addresses;
 import afterlength.workshop.desk.Basis;
 import afterlength.workshop.desk.Room;
@@ -10,9 +9,6 @@ import afterlength.workshop.instrument.Visit;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -44,9 +40,7 @@ public final class PhotographPages implements Room {
 
     private void bring(Context context) {
         Visit visit = home.visit(context);
-        List<UploadedFile> files = context.uploadedFiles("files").stream()
-                .filter(file -> !file.filename().isBlank())
-                .toList();
+        List<UploadedFile> files = BroughtFile.list(context);
         Typed typed = Typed.from(context);
         PhotographWords words = PhotographForm.read(typed);
         if (files.isEmpty()) {
@@ -54,27 +48,11 @@ public final class PhotographPages implements Room {
         }
         List<Taken> taken = new ArrayList<>();
         if (typed.sound()) {
-            files.forEach(file -> taken.add(intake.take(visit.id(), read(file), words)));
+            files.forEach(file -> taken.add(intake.take(visit.id(), BroughtFile.read(file), words)));
         }
         boolean refused = taken.stream().anyMatch(Taken.Refused.class::isInstance);
         show(context, taken, typed);
         context.status(refused || !typed.sound() ? 422 : 200);
-    }
-
-    /** A file that is too large is not read further than it takes to know that. */
-    private static PictureFile read(UploadedFile file) {
-        try (InputStream content = file.content()) {
-            byte[] bytes = content.readNBytes((int) PictureFile.LARGEST_BYTES + 1);
-            return new PictureFile(nameAlone(file.filename()), bytes);
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
-    }
-
-    /** Some browsers send the folder too; it is nobody's business. */
-    private static String nameAlone(String fileName) {
-        String name = fileName.substring(Math.max(fileName.lastIndexOf('/'), fileName.lastIndexOf('\\')) + 1);
-        return name.length() > 80 ? name.substring(0, 80) + "…" : name;
     }
 
     private void show(Context context, List<Taken> taken, Typed typed) {

@@ -4,6 +4,7 @@ import afterlength.craft.units.Money;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.OpenedDesk;
 import afterlength.workshop.examination.Answer;
+import afterlength.workshop.examination.CalibratedCameraStore;
 import afterlength.workshop.examination.CardPrintStore;
 import afterlength.workshop.examination.CardSearches;
 import afterlength.workshop.examination.Finding;
@@ -92,7 +93,10 @@ final class OldViola {
         return new TracedMarks(
                 new PhotographStore(ledger),
                 new MarkStore(ledger),
-                new CardSearches(new Photographs(ShopFolder.open(folder)), new CardPrintStore(ledger)));
+                new CardSearches(
+                        new Photographs(ShopFolder.open(folder)),
+                        new CardPrintStore(ledger),
+                        new CalibratedCameraStore(ledger)));
     }
 
     private long found(String part, String kind, String place, double size_mm, Answer hinders) {

@@ -25,7 +25,7 @@ class CardSearchTest {
     @BeforeEach
     void open() {
         shop = new ExaminedShop(root);
-        searches = new CardSearches(shop.originals, shop.cardPrints, waiting::add);
+        searches = new CardSearches(shop.originals, shop.cardPrints, shop.calibratedCameras, waiting::add);
         photograph = shop.take(RenderedPicture.JPEG, Moment.BEFORE, "front");
     }
 

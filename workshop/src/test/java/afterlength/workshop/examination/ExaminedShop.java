@@ -44,6 +44,7 @@ final class ExaminedShop {
     final RoomAir roomAir;
     final MarkStore marks;
     final CardPrintStore cardPrints;
+    final CalibratedCameraStore calibratedCameras;
     final CardSearches searches;
     final ConditionReports reports;
     final CustodyReceipts receipts;
@@ -66,7 +67,8 @@ final class ExaminedShop {
         roomAir = new RoomAir(ledger);
         marks = new MarkStore(ledger);
         cardPrints = new CardPrintStore(ledger);
-        searches = new CardSearches(originals, cardPrints, Runnable::run);
+        calibratedCameras = new CalibratedCameraStore(ledger);
+        searches = new CardSearches(originals, cardPrints, calibratedCameras, Runnable::run);
         reports = new ConditionReports(
                 owners, instruments, photographs, findings, sittings, measures, marks, small, CLOCK);
         receipts = new CustodyReceipts(owners, instruments, photographs, small);
@@ -97,6 +99,8 @@ final class ExaminedShop {
             new PictureRoom(photographs, originals, small),
             new CardPages(grounds, searches, "Afterlength test"),
             new MarkPages(home, grounds, settings, findings, marks, searches, cardPrints, CLOCK),
+            new CameraPages(
+                    frames, settings, calibratedCameras, new LensGathering(Runnable::run), cardPrints, searches, CLOCK),
             new MarkActions(grounds, marks, findings, searches, CLOCK),
             new MarkFiles(grounds, marks, findings, searches),
             new FlatRoom(home, grounds, searches, new FlatPictures(folder, originals)),

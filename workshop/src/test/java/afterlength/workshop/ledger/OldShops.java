@@ -68,6 +68,13 @@ final class OldShops {
             "INSERT INTO mark (id, visit_id, photograph_id, tool, selector, arch, remark, hand, written_at)"
                     + " VALUES (1, 1, 1, 'POINT', '<svg/>', 'EDGE', '', 'h', '2026-11-03T10:00:00Z')",
             "INSERT INTO card_print (id, card, level_mm, upright_mm, written_at) VALUES (1, 'BODY', 100, 100, '2026-11-03T10:00:00Z')",
+            "INSERT INTO camera_calibration (id, camera, lens, focal_mm, focal35_mm, width_px, height_px, log_focal,"
+                    + " log_focal_deviation, k1, k1_deviation, centre_x_px, centre_x_deviation_px, centre_y_px,"
+                    + " centre_y_deviation_px, nearest_mm, usual_mm, farthest_mm, residual_px, hand, written_at)"
+                    + " VALUES (1, 'c', '', 5.5, 26, 4032, 3024, 8, 0.001, 0.01, 0.001, 2016, 1, 1512, 1, 400, 500, 600, 0.1, 'h',"
+                    + " '2026-11-03T10:00:00Z')",
+            "INSERT INTO camera_calibration_picture VALUES (1, 0, 'x', 86, 0.1, 30, 560)",
+            "INSERT INTO camera_calibration_standing VALUES (1, 1, 1, '2026-11-03T10:00:00Z')",
             "INSERT INTO closing_tick VALUES (1, 1, 'cleats', 't', 1, '', 'h', '2026-11-03T10:00:00Z')",
             "INSERT INTO advice_decision VALUES (1, 1, 1, NULL, 'LEAVE', 't', 'r', 'h', '2026-11-03T10:00:00Z')",
             "INSERT INTO invoice (id, visit_id, year, serial, issued_on, supplied_on, seller, seller_tax_id, buyer, subject, currency,"

@@ -9,6 +9,7 @@ import afterlength.sight.camera.Pixel;
 import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.OpenedDesk;
 import afterlength.workshop.examination.Answer;
+import afterlength.workshop.examination.CalibratedCameraStore;
 import afterlength.workshop.examination.CardPrintStore;
 import afterlength.workshop.examination.CardSearches;
 import afterlength.workshop.examination.DrawnMark;
@@ -76,7 +77,7 @@ final class RetouchShop {
         marks = new MarkStore(ledger);
         photographs = new PhotographStore(ledger);
         originals = new Photographs(shop);
-        searches = new CardSearches(originals, new CardPrintStore(ledger));
+        searches = new CardSearches(originals, new CardPrintStore(ledger), new CalibratedCameraStore(ledger));
         palette = new PaletteStore(ledger);
         retouches = new RetouchStore(ledger);
         coats = new CoatStore(ledger);
