@@ -419,6 +419,7 @@ final class House {
                         setups,
                         new SetupStart(setups, measures, instruments, settings),
                         bridgeSheets,
+                        traced,
                         clock),
                 new BridgePapers(visits, bridgeSheets),
                 new VarnishPages(frames, settings, varnishes, dryingAir(), clock),

@@ -19,6 +19,16 @@ public record TracedMark(
         return tool == MarkTool.OUTLINE;
     }
 
+    /** Whether it can be a crown: drawn along an edge, with a hollow or a height to it. */
+    public boolean isCrown() {
+        return tool == MarkTool.SEAM && places.size() > 2;
+    }
+
+    /** The crown that was traced, one point a line, as the set-up reads it. */
+    public String crown() {
+        return CrownPoints.text(places);
+    }
+
     public boolean isLine() {
         return tool == MarkTool.CRACK || tool == MarkTool.SEAM;
     }

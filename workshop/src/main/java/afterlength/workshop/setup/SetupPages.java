@@ -9,6 +9,8 @@ import afterlength.workshop.desk.Frames;
 import afterlength.workshop.desk.Room;
 import afterlength.workshop.desk.Templates;
 import afterlength.workshop.desk.Typed;
+import afterlength.workshop.examination.TracedMark;
+import afterlength.workshop.examination.TracedMarks;
 import afterlength.workshop.instrument.Instrument;
 import afterlength.workshop.instrument.InstrumentStore;
 import afterlength.workshop.instrument.Visit;
@@ -18,6 +20,7 @@ import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
 
 /** The set-up bench: what is typed is drawn at once; saving keeps it and makes the sheet. */
@@ -28,6 +31,7 @@ public final class SetupPages implements Room {
     private final SetupStore setups;
     private final SetupStart start;
     private final BridgeSheets sheets;
+    private final TracedMarks traced;
     private final Clock clock;
 
     public SetupPages(
@@ -37,6 +41,7 @@ public final class SetupPages implements Room {
             SetupStore setups,
             SetupStart start,
             BridgeSheets sheets,
+            TracedMarks traced,
             Clock clock) {
         this.frames = frames;
         this.instruments = instruments;
@@ -44,6 +49,7 @@ public final class SetupPages implements Room {
         this.setups = setups;
         this.start = start;
         this.sheets = sheets;
+        this.traced = traced;
         this.clock = clock;
     }
 
@@ -75,9 +81,13 @@ public final class SetupPages implements Room {
     /** The whole page again with what was typed, nothing saved: for browsers without scripts, and for what changes the form itself. */
     private void look(Context context) {
         Visit visit = visits.get(Addresses.id(context, "visit"));
-        Typed typed = SetupTake.from(Typed.from(context));
+        Typed typed = SetupTake.from(Typed.from(context), crowns(visit));
         SetupMoment moment = moment(typed.raw("moment"));
         show(context, visit, moment, typed, LiveBench.atFirst(typed, moment, other(visit, moment)));
+    }
+
+    private List<TracedMark> crowns(Visit visit) {
+        return traced.list(visit.id()).stream().filter(TracedMark::isCrown).toList();
     }
 
     private Optional<Setup> other(Visit visit, SetupMoment moment) {
@@ -109,7 +119,9 @@ public final class SetupPages implements Room {
         boolean saved = setups.findNow(visit.id(), moment).isPresent();
         Addresses.status(context, typed);
         Templates.show(
-                context, new SetupPage(frame, visit, moment, typed, live, saved, context.queryParam("saved") != null));
+                context,
+                new SetupPage(
+                        frame, visit, moment, typed, live, crowns(visit), saved, context.queryParam("saved") != null));
     }
 
     private void sheet(Context context) {

@@ -4,28 +4,64 @@ import afterlength.craft.setup.BridgeAnswer;
 import afterlength.craft.setup.BridgeShape;
 import afterlength.craft.setup.CrossPoint;
 import afterlength.workshop.desk.Typed;
+import afterlength.workshop.examination.TracedMark;
 import afterlength.workshop.paper.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
-/** The buttons of the page that change the form itself: a string more or fewer, and the crown as it is drawn as a template to drag. */
+/**
+ * The buttons of the page that change the form itself: a string more or fewer, the crown as it is drawn as a template to drag, and a
+ * crown that was traced on a photograph.
+ */
 final class SetupTake {
     /** Enough to give a crown any sensible form, few enough to drag one by one. */
     private static final int POINTS = 9;
 
+    /** What the button says, and the field with the mark it takes. */
+    static final String TRACED = "traced";
+
+    static final String TRACED_MARK = "traced_crown";
+
     private SetupTake() {}
 
-    static Typed from(Typed typed) {
+    /** @param crowns marks of the visit's photographs that can be taken as a template */
+    static Typed from(Typed typed, List<TracedMark> crowns) {
         Map<String, String> form = typed.everything();
         switch (form.getOrDefault("take", "")) {
             case "more" -> count(form, SetupForm.count(typed) + 1);
             case "fewer" -> count(form, SetupForm.count(typed) - 1);
             case "points" -> points(form);
+            case TRACED -> {
+                return traced(form, crowns);
+            }
             default -> {}
         }
         form.remove("take");
         return Typed.known(form);
+    }
+
+    /** What was typed stays when nothing is chosen, or when the mark went meanwhile. */
+    private static Typed traced(Map<String, String> form, List<TracedMark> crowns) {
+        form.remove("take");
+        String chosen = form.getOrDefault(TRACED_MARK, "");
+        Optional<TracedMark> crown = crowns.stream()
+                .filter(mark -> Long.toString(mark.id()).equals(chosen))
+                .findFirst();
+        crown.ifPresent(mark -> {
+            form.put(SetupForm.TEMPLATE, mark.crown());
+            form.put("crown", CrownKind.TEMPLATE.name());
+        });
+        Typed typed = Typed.known(form);
+        if (crown.isEmpty()) {
+            typed.note(
+                    TRACED_MARK,
+                    chosen.isEmpty()
+                            ? "No traced line is chosen. Choose one."
+                            : "The line that was chosen is not measured on a photograph of this visit any more. Choose another.");
+        }
+        return typed;
     }
 
     private static void count(Map<String, String> form, int count) {

@@ -1,7 +1,13 @@
 package afterlength.workshop.setup;
 
 import afterlength.workshop.desk.Frames;
+import afterlength.workshop.examination.CalibratedCameraStore;
+import afterlength.workshop.examination.CardPrintStore;
+import afterlength.workshop.examination.CardSearches;
+import afterlength.workshop.examination.MarkStore;
 import afterlength.workshop.examination.MeasureStore;
+import afterlength.workshop.examination.PhotographStore;
+import afterlength.workshop.examination.TracedMarks;
 import afterlength.workshop.instrument.Arrival;
 import afterlength.workshop.instrument.Instrument;
 import afterlength.workshop.instrument.InstrumentKind;
@@ -10,6 +16,7 @@ import afterlength.workshop.instrument.Owner;
 import afterlength.workshop.instrument.Visit;
 import afterlength.workshop.instrument.VisitStore;
 import afterlength.workshop.ledger.Ledger;
+import afterlength.workshop.ledger.Photographs;
 import afterlength.workshop.ledger.SettingsStore;
 import afterlength.workshop.ledger.ShopFolder;
 import java.nio.file.Path;
@@ -28,9 +35,16 @@ final class SetupShop {
     final Visit visit;
     private final SettingsStore settings;
     private final InstrumentStore instruments;
+    private final TracedMarks traced;
 
     SetupShop(Path root) {
-        ledger = Ledger.open(ShopFolder.open(root));
+        ShopFolder folder = ShopFolder.open(root);
+        ledger = Ledger.open(folder);
+        traced = new TracedMarks(
+                new PhotographStore(ledger),
+                new MarkStore(ledger),
+                new CardSearches(
+                        new Photographs(folder), new CardPrintStore(ledger), new CalibratedCameraStore(ledger)));
         settings = new SettingsStore(ledger);
         instruments = new InstrumentStore(ledger);
         visits = new VisitStore(ledger);
@@ -50,6 +64,7 @@ final class SetupShop {
                 setups,
                 new SetupStart(setups, new MeasureStore(ledger), instruments, settings),
                 new BridgeSheets(instruments, setups, new MeasureStore(ledger), settings, "Afterlength test"),
+                traced,
                 Clock.fixed(NOW, ZoneOffset.UTC));
     }
 
