@@ -24,7 +24,7 @@ final class FormFuzz {
     static final int CASES_IN_ONE_STRETCH = 250;
     private static final long LONGEST_MS = 10_000;
     /** The kinds of treatment have a form each that differs by its address only; and a form may have several buttons. */
-    private static final String WORD_OR_BUTTON = "(?<=/shelf/times/)[a-z-]+| [a-z_]+=[^ ]*$";
+    private static final String WORD_OR_BUTTON = "(?<=/shelf/times)/[a-z-]+| [a-z_]+=[^ ]*$";
 
     private final Path folder;
     private final FuzzTally tally = new FuzzTally();

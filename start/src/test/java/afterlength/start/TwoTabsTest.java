@@ -15,6 +15,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -80,6 +81,19 @@ class TwoTabsTest {
                 .isEqualTo(second);
         assertThat(post(again, field, second).status()).isEqualTo(302);
         assertThat(valueOf(path, field)).isEqualTo(second);
+    }
+
+    /** A correction is a new row of history, and the second finds its row replaced. */
+    @Test
+    void theSecondCorrectionOfAFindingIsRefusedAndKeepsItsWords() throws IOException {
+        String path = "/findings/1/correct";
+        PageForm one = formWith(path, "observation", caller.get(path).text());
+        PageForm two = formWith(path, "observation", caller.get(path).text());
+        assertThat(post(one, "observation", "words of the first tab").status()).isEqualTo(302);
+        Caller.Answer refused = post(two, "observation", "words of the second tab");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.text()).contains("words of the second tab");
+        assertThat(caller.get("/visits/1/examination").text()).contains("words of the first tab");
     }
 
     private static String valueOf(String path, String field) throws IOException {
