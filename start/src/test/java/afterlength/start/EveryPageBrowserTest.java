@@ -7,7 +7,6 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Page;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.AfterAll;
@@ -19,9 +18,6 @@ import org.junit.jupiter.api.io.TempDir;
 class EveryPageBrowserTest {
     /** Without it every page is plain text that fits everywhere and offends no checker. */
     private static final String STYLED = "getComputedStyle(document.querySelector('.head')).display === 'flex'";
-
-    /** What both walks have to reach, so that neither is pleased with few pages. */
-    private static final List<String> PAGES = List.of("/", "TO FILL");
 
     @TempDir
     static Path shop;
@@ -57,7 +53,7 @@ class EveryPageBrowserTest {
                             + rule.getNodes().get(0).getTarget()));
         });
         assertThat(faults).isEmpty();
-        assertThat(kinds).containsAll(PAGES);
+        assertThat(kinds).containsAll(KnownPages.ALL);
     }
 
     /** The lettering twice as large, on a screen of 1280; and the same screen magnified to twice, which leaves 640 of it. */
@@ -73,7 +69,7 @@ class EveryPageBrowserTest {
             noteWhatIsCut(kind + " large letters", shown, wide);
         });
         assertThat(wide).isEmpty();
-        assertThat(kinds).containsAll(PAGES);
+        assertThat(kinds).containsAll(KnownPages.ALL);
     }
 
     private static void noteWhatIsCut(String where, Page page, Set<String> wide) {

@@ -73,8 +73,10 @@ final class LinkWalk {
                 + " a => a.getAttribute('href').replace(/#.*/, ''))");
     }
 
-    /** Numbers are left out, and of a question behind the address only its names stay. */
+    /** Numbers and names of treatments are left out, and of a question behind the address only its names stay. */
     private static String kind(String path) {
-        return path.replaceAll("\\d+", "#").replaceAll("=[^&]*", "");
+        return path.replaceAll("(?<=/shelf/times/)[a-z-]+", "-")
+                .replaceAll("\\d+", "#")
+                .replaceAll("=[^&]*", "");
     }
 }

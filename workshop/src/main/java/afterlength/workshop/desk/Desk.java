@@ -30,6 +30,9 @@ public final class Desk implements AutoCloseable {
     private static final int SLOWEST_BYTES_A_SECOND = 500;
 
     private static final int LONGEST_SILENCE_MS = 30_000;
+    /** A form that asks sends its fields in its address; beyond this the server itself refuses, in a word of its own. */
+    private static final int LONGEST_ADDRESS_BYTES = 65_536;
+
     private static final int LARGEST_FORM_BYTES = 1_000_000;
 
     private final Javalin server;
@@ -94,6 +97,7 @@ public final class Desk implements AutoCloseable {
 
     private static void patience(HttpConfiguration http) {
         http.setIdleTimeout(LONGEST_SILENCE_MS);
+        http.setRequestHeaderSize(LONGEST_ADDRESS_BYTES);
         http.setSendServerVersion(false);
     }
 

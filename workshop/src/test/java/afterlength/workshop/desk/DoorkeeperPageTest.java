@@ -194,6 +194,14 @@ class DoorkeeperPageTest {
                 .contains("There is no page at /nowhere.");
     }
 
+    /** A form that asks carries what was typed in its address; the server's own refusal is no page of ours. */
+    @Test
+    void aLongAddressIsReadToItsEnd() throws IOException {
+        assertThat(ask("GET", "/nowhere?words=" + "x".repeat(30_000), "Host: 127.0.0.1", "Accept: text/html"))
+                .startsWith("HTTP/1.1 404")
+                .contains("There is no page at /nowhere.");
+    }
+
     private static String ask(String method, String path, String... headers) throws IOException {
         URI address = URI.create(desk.address());
         try (Socket socket = new Socket(address.getHost(), address.getPort())) {
