@@ -100,7 +100,7 @@ final class CalibrationStudy {
         Print print = print();
         List<CardPicture> pictures = new ArrayList<>();
         for (RenderedCamera.Stand stand : RenderedCamera.allOver(5)) {
-            byte[] file = camera.jpeg(camera.scene(Card.BODY, stand), seed, 1);
+            byte[] file = camera.jpeg(camera.scene(Card.BODY, stand), seed);
             pictures.add(measured(file, print, any -> Optional.empty())
                     .findCardPicture()
                     .orElseThrow());
@@ -132,7 +132,7 @@ final class CalibrationStudy {
                         between(kind.leastTilt_deg, kind.mostTilt_deg),
                         between(0, 360),
                         90 + between(-20, 20)));
-        byte[] file = camera.jpeg(scene, seed + 7, 1);
+        byte[] file = camera.jpeg(scene, seed + 7);
         Print print = print();
         MeasuredPhoto noted = measured(file, print, any -> Optional.empty());
         MeasuredPhoto calibrated = measured(file, print, any -> Optional.of(known));

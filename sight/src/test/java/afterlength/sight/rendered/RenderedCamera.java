@@ -5,9 +5,6 @@ import afterlength.sight.camera.Turn;
 import afterlength.sight.camera.View;
 import afterlength.sight.card.Card;
 import afterlength.sight.picture.CameraNotes;
-import java.awt.geom.AffineTransform;
-import java.awt.image.AffineTransformOp;
-import java.awt.image.BufferedImage;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 
@@ -86,27 +83,9 @@ public final class RenderedCamera {
         return Arrays.copyOf(places, pictures);
     }
 
-    /** The file of a picture, held as the orientation tells. */
-    public byte[] jpeg(Scene scene, long seed, int orientation) {
-        BufferedImage laid = laid(Renderer.render(scene, seed), orientation);
-        return Jpeg.noted(Jpeg.of(laid, scene.quality()), notes(), orientation);
-    }
-
-    /** A half or quarter turn against the one that will be undone; every pixel stays whole. */
-    private static BufferedImage laid(BufferedImage upright, int orientation) {
-        int quarters = orientation == 3 ? 2 : orientation == 6 ? 3 : orientation == 8 ? 1 : 0;
-        if (quarters == 0) {
-            return upright;
-        }
-        boolean lays = quarters % 2 == 1;
-        int width = lays ? upright.getHeight() : upright.getWidth();
-        int height = lays ? upright.getWidth() : upright.getHeight();
-        AffineTransform turn = new AffineTransform();
-        turn.translate(width / 2.0, height / 2.0);
-        turn.quadrantRotate(quarters);
-        turn.translate(-upright.getWidth() / 2.0, -upright.getHeight() / 2.0);
-        BufferedImage laid = new BufferedImage(width, height, upright.getType());
-        return new AffineTransformOp(turn, AffineTransformOp.TYPE_NEAREST_NEIGHBOR).filter(upright, laid);
+    /** The file of a picture, the camera held level. */
+    public byte[] jpeg(Scene scene, long seed) {
+        return Jpeg.noted(Renderer.jpeg(scene, seed), notes(), 1);
     }
 
     /** Its notes: the focal length for a whole frame rounded to a millimetre. */

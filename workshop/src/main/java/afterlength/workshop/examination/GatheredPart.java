@@ -12,6 +12,8 @@ record GatheredPart(
         List<GatheredCamera> cameras,
         Typed typed,
         List<String> hands) {
+    private static final int K1_DECIMALS = 4;
+
     static GatheredPart of(LensGathering gathering, Typed typed, List<String> hands) {
         boolean working = gathering.working();
         return new GatheredPart(working, gathering.list(), working ? List.of() : gathering.cameras(), typed, hands);
@@ -45,12 +47,8 @@ record GatheredPart(
                 + " pixels; focal length "
                 + Figures.plusMinus(
                         focal_px, 2 * focal_px * solved.lens().logFocal().deviation(), "pixels")
-                + ", k1 "
-                + Figures.plusMinus(
-                                solved.lens().k1().value(),
-                                2 * solved.lens().k1().deviation(),
-                                "")
-                        .strip()
+                + ", k1 " + Figures.fixed(solved.lens().k1().value(), K1_DECIMALS) + " ± "
+                + Figures.fixed(2 * solved.lens().k1().deviation(), K1_DECIMALS)
                 + ".";
     }
 

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** An invented camera is calibrated from five rendered pictures held level and upright, and used for a later one. */
+/** An invented camera is calibrated from five rendered pictures, and used for a later one. */
 class CameraPageTest {
     private static final int WIDTH_PX = 2016;
     private static final RenderedCamera CAMERA = new RenderedCamera("Invented Camera", WIDTH_PX, 5);
@@ -38,14 +38,14 @@ class CameraPageTest {
     private static List<byte[]> pictures() {
         List<byte[]> pictures = new ArrayList<>();
         for (RenderedCamera.Stand stand : RenderedCamera.allOver(5)) {
-            pictures.add(CAMERA.jpeg(CAMERA.scene(Card.BODY, stand), 11 + pictures.size(), 1));
+            pictures.add(CAMERA.jpeg(CAMERA.scene(Card.BODY, stand), 11 + pictures.size()));
         }
         return pictures;
     }
 
     private static byte[] later(RenderedCamera camera) {
         RenderedCamera.Stand stand = new RenderedCamera.Stand(10, 5, 430, 25, 80, 90);
-        return camera.jpeg(camera.scene(Card.BODY, stand), 3, 1);
+        return camera.jpeg(camera.scene(Card.BODY, stand), 3);
     }
 
     @BeforeEach
