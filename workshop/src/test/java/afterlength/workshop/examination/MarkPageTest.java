@@ -84,7 +84,7 @@ class MarkPageTest {
                 .isEqualTo("One point set; set the next one.");
         assertThat(desk.post(PAGE + "/reading", "tool", "CRACK", "arch", "PLANE", "points", LINE)
                         .words())
-                .matches("60\\.0 ± 1\\.4 mm Two points set\\. Of the ±, twice each: setting the mark 0\\.\\d\\d,"
+                .matches("60\\.0 ± 1\\.6 mm Two points set\\. Of the ±, twice each: setting the mark 0\\.\\d\\d,"
                         + " camera from the card 0\\.\\d\\d, height 0\\.\\d\\d, print 1\\.\\d\\d mm\\.");
     }
 
@@ -113,7 +113,7 @@ class MarkPageTest {
         long finding = shop.findings.add(shop.finding("top", "wing crack", "o"), List.of());
         Answer kept = write(PAGE, "CRACK", LINE, Long.toString(finding));
         String offered = kept.words("form[action=/marks/1/take-over] button");
-        assertThat(offered).matches("Take 60\\.0 ± 1\\.4 mm into the finding");
+        assertThat(offered).matches("Take 60\\.0 ± 1\\.6 mm into the finding");
         Answer taken = desk.postAndFollow("/marks/1/take-over");
         assertThat(taken.page().select("form[action=/marks/1/take-over]")).isEmpty();
         Finding now = shop.findings.findNow(finding).orElseThrow();
